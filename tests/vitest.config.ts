@@ -1,0 +1,11 @@
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  test: {
+    root: new URL('..', import.meta.url).pathname,
+    include: ['tests/**/*.test.ts'],
+    exclude: ['tests/screens/**', '**/node_modules/**'],
+    setupFiles: ['tests/fast-check.setup.ts'],
+    testTimeout: 60_000,
+  },
+});
