@@ -1,0 +1,27 @@
+// What the renderer may ask of main, and nothing else. Each room brings its own methods; this file only joins them.
+import type { z } from 'zod';
+import { customersContract } from '../customers/customers.contract.ts';
+import { jobsContract } from '../jobs/jobs.contract.ts';
+import { packsContract } from '../packs/packs.contract.ts';
+import { readingsContract } from '../readings/readings.contract.ts';
+import { shopContract } from '../shop/shop.contract.ts';
+import { specsContract } from '../specs/specs.contract.ts';
+import { stockContract } from '../stock/stock.contract.ts';
+import { unitsContract } from '../units/units.contract.ts';
+
+export const contract = {
+  ...shopContract,
+  ...customersContract,
+  ...unitsContract,
+  ...specsContract,
+  ...jobsContract,
+  ...readingsContract,
+  ...packsContract,
+  ...stockContract,
+} as const;
+
+export type Contract = typeof contract;
+export type MethodName = keyof Contract;
+export type Input<M extends MethodName> = z.input<Contract[M]['input']>;
+export type ParsedInput<M extends MethodName> = z.output<Contract[M]['input']>;
+export type Output<M extends MethodName> = z.output<Contract[M]['output']>;

@@ -1,0 +1,123 @@
+// The ticket: from check-in through its stages, with every check of the spec and where it stands.
+import { z } from 'zod';
+import { done, id, instant, line, nothing, requiredLine, text } from '../contract/fields.ts';
+import { read, write } from '../contract/method.ts';
+import { customer } from '../customers/customers.contract.ts';
+import { phases, verdict } from '../readings/readings.contract.ts';
+import { savedCheck } from '../specs/specs.contract.ts';
+import { unit, uses } from '../units/units.contract.ts';
+
+export const distanceUnits = ['miles', 'km', 'passes'] as const;
+export const distance = z.strictObject({ amount: z.int().nonnegative().max(10_000_000), unit: z.enum(distanceUnits) });
+
+export const stage = z.strictObject({ stageId: id, name: requiredLine, isClosed: z.boolean() });
+
+/** Where a check stands after one take. Amounts are base units of the check's quantity. */
+export const standing = z.strictObject({
+  takeId: id,
+  phase: z.enum(phases),
+  mockUpNumber: z.int().nonnegative().nullable(),
+  value: z.number().nullable(),
+  min: z.number().nullable(),
+  max: z.number().nullable(),
+  expanded: z.number().nullable(),
+  spots: z.int().nonnegative(),
+  verdict,
+  variantName: z.string().nullable(),
+  note: line,
+  remarks: z.array(z.string()),
+  supersededCount: z.int().nonnegative(),
+  at: instant,
+  by: z.string(),
+});
+
+export const checkOfJob = savedCheck.extend({
+  asFound: standing.nullable(),
+  /** The newest take that is not the as-found one; what the unit leaves with. */
+  latest: standing.nullable(),
+  override: z.strictObject({ by: z.string(), reason: z.string(), at: instant }).nullable(),
+});
+
+export const job = z.strictObject({
+  jobId: id,
+  number: z.int().positive(),
+  customer,
+  unit,
+  revisionNumber: z.int().positive(),
+  complaint: text,
+  caseTag: line,
+  distance: distance.nullable(),
+  openedAt: instant,
+  openedBy: z.string(),
+  isClosed: z.boolean(),
+  stageId: id,
+  stages: z.array(stage.extend({ enteredAt: instant.nullable(), enteredBy: z.string().nullable() })),
+  packs: z.array(z.strictObject({ packId: id, name: requiredLine, mockUpNumber: z.int().nonnegative().nullable() })),
+  checks: z.array(checkOfJob),
+  /** What the readings decided between: "sealing-ring groove: 90 wide". */
+  variants: z.array(z.strictObject({ checkName: z.string(), variantName: z.string() })),
+  /** What is open before the unit can go, first things first. */
+  missing: z.array(z.strictObject({ checkId: id, what: z.string() })),
+});
+
+export const jobLine = z.strictObject({
+  jobId: id,
+  number: z.int().positive(),
+  stageId: id,
+  stageName: z.string(),
+  isClosed: z.boolean(),
+  openedAt: instant,
+  customerName: z.string(),
+  familyName: z.string(),
+  serial: z.string(),
+  vehicle: z.string(),
+  use: z.enum(uses),
+  complaint: z.string(),
+});
+
+export const copies = ['shop', 'customer'] as const;
+
+export const jobsContract = {
+  'jobs.listStages': read('the stages a job goes through, in order', nothing, z.array(stage)),
+  'jobs.listJobs': read(
+    'jobs whose number, customer, unit, vehicle or complaint holds this text, newest first',
+    z.strictObject({ text: line, includeClosed: z.boolean() }),
+    z.array(jobLine),
+  ),
+  'jobs.getJob': read('the whole ticket', z.strictObject({ jobId: id }), job),
+  'jobs.checkIn': write(
+    'open a ticket for a unit that came in',
+    z.strictObject({
+      customer: z.union([
+        z.strictObject({ customerId: id }),
+        z.strictObject({ name: requiredLine, phone: line, email: line }),
+      ]),
+      unit: z.union([
+        z.strictObject({ unitId: id }),
+        z.strictObject({ familyId: id, serial: line, vehicle: line, use: z.enum(uses) }),
+      ]),
+      complaint: text,
+      caseTag: line,
+      distance: distance.nullable(),
+      by: id,
+    }),
+    z.strictObject({ jobId: id, number: z.int().positive() }),
+  ),
+  'jobs.moveToStage': write('move a job to a stage', z.strictObject({ jobId: id, stageId: id, by: id }), done),
+  'jobs.overrideCheck': write(
+    'let a check stand as it is, with a reason',
+    z.strictObject({ jobId: id, checkId: id, reason: requiredLine, by: id }),
+    done,
+  ),
+  'jobs.printBuildReport': read(
+    'the build report as a PDF',
+    z.strictObject({ jobId: id, copy: z.enum(copies), paper: z.enum(['letter', 'A4']).optional() }),
+    z.strictObject({ fileName: z.string(), pdfBase64: z.string() }),
+  ),
+} as const;
+
+export type Job = z.infer<typeof job>;
+export type JobLine = z.infer<typeof jobLine>;
+export type CheckOfJob = z.infer<typeof checkOfJob>;
+export type Standing = z.infer<typeof standing>;
+export type Stage = z.infer<typeof stage>;

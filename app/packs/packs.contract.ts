@@ -1,0 +1,123 @@
+// Mock-ups of a clutch pack: what sits in each slot, the gap the readings imply, what to swap.
+import { z } from 'zod';
+import { computed_nm, id, instant, length_nm, line, requiredLine } from '../contract/fields.ts';
+import { read, write } from '../contract/method.ts';
+import { pieceKinds } from '../specs/spec-sheet.ts';
+import { savedPack } from '../specs/specs.contract.ts';
+
+export const piece = z.strictObject({
+  pieceId: id,
+  kind: z.enum(pieceKinds),
+  outline: line,
+  tag: line,
+  height_nm: length_nm,
+  /** measured: by micrometer. nominal: nobody measured it. catalogue: as sold. */
+  heightFrom: z.enum(['measured', 'nominal', 'catalogue']),
+});
+
+/** Where the piece of a slot comes from. */
+export const pieceSource = z.union([
+  z.strictObject({ pieceId: id }),
+  z.strictObject({ typed: requiredLine.describe('its height, as typed'), tag: line.optional() }),
+  z.strictObject({ canId: id }),
+  z.strictObject({ catalogue_nm: length_nm.positive() }),
+]);
+
+export const mockUp = z.strictObject({
+  mockUpId: id,
+  /** 0 is the pack as it was found. */
+  number: z.int().nonnegative(),
+  at: instant,
+  by: z.string(),
+  note: line,
+  pieces: z.array(z.strictObject({ slotId: id, piece, isNew: z.boolean() })),
+  /** What the book expected it to read, before it was read. */
+  predicted: z.strictObject({ mean_nm: computed_nm, standardDeviation_nm: computed_nm }).nullable(),
+  read: z.strictObject({ takeId: id, mean_nm: computed_nm, expanded_nm: computed_nm.nullable() }).nullable(),
+  /** How many standard deviations the reading lies from what the earlier mock-ups say. */
+  innovation: z.number().nullable(),
+  /** When that is beyond 3: what to look at, first suspect first. */
+  suspects: z.array(z.string()),
+  brokenRules: z.array(z.string()),
+});
+
+export const packOfJob = savedPack.extend({
+  checkId: id.nullable(),
+  mockUps: z.array(mockUp),
+  gap: z.strictObject({ mean_nm: computed_nm, standardDeviation_nm: computed_nm }).nullable(),
+  ruleSentences: z.array(z.string()),
+});
+
+export const swapOption = z.strictObject({
+  changes: z.int().nonnegative(),
+  out: z.array(z.strictObject({ slotId: id, slotName: z.string(), piece })),
+  in: z.array(
+    z.strictObject({
+      slotId: id,
+      slotName: z.string(),
+      height_nm: length_nm,
+      label: z.string().describe('its tag, its can, or "catalogue"'),
+      from: pieceSource,
+    }),
+  ),
+  /** Pieces that stay but move to another slot, so that the family's rules hold. */
+  moved: z.array(z.strictObject({ fromSlotId: id, toSlotId: id, pieceId: id, sentence: z.string() })),
+  predicted_nm: computed_nm,
+  standardDeviation_nm: computed_nm,
+  expanded_nm: computed_nm,
+  probabilityInBand: z.number().nullable(),
+  /** True when it has no better chance than a plan with fewer changes. */
+  isNoBetter: z.boolean(),
+  /** How many sets of plates come out equally good. */
+  equallyGood: z.int().positive(),
+});
+
+export const packsContract = {
+  'packs.getPack': read(
+    'a pack of a job: slots, rules, mock-ups with prediction beside reading',
+    z.strictObject({ jobId: id, packId: id }),
+    packOfJob,
+  ),
+  'packs.recordMockUp': write(
+    'what sits in the pack now; slots not named keep what the last mock-up had, or the nominal height at the first',
+    z.strictObject({
+      jobId: id,
+      packId: id,
+      pieces: z.array(z.strictObject({ slotId: id, from: pieceSource })).max(40),
+      note: line,
+      by: id,
+    }),
+    z.strictObject({ mockUpId: id, number: z.int().nonnegative() }),
+  ),
+  'packs.planSwaps': read(
+    'for every number of changes, the plates at hand with the best chance of being in the band',
+    z.strictObject({ jobId: id, packId: id }),
+    z.strictObject({
+      options: z.array(swapOption),
+      /** Which option to take and why, in one sentence. */
+      advice: z.string(),
+      adviseChanges: z.int().nonnegative().nullable(),
+      /** What the prediction rests on, in one sentence. */
+      basis: z.string(),
+      /** When nothing at hand fits: the height that would. */
+      buy: z.string().nullable(),
+    }),
+  ),
+  'packs.planShim': read(
+    'which selective washer brings an end play to its target',
+    z.strictObject({ jobId: id, checkId: id, shimIn: requiredLine.describe('the washer in now, as typed') }),
+    z.strictObject({
+      endPlay_nm: computed_nm,
+      options: z.array(
+        z.strictObject({ shim_nm: length_nm, endPlay_nm: computed_nm, deviation_nm: computed_nm.nullable() }),
+      ),
+      sentence: z.string(),
+    }),
+  ),
+} as const;
+
+export type Piece = z.infer<typeof piece>;
+export type PieceSource = z.infer<typeof pieceSource>;
+export type MockUp = z.infer<typeof mockUp>;
+export type PackOfJob = z.infer<typeof packOfJob>;
+export type SwapOption = z.infer<typeof swapOption>;

@@ -1,0 +1,177 @@
+// What the gauge said, how, by whom. A take is one go at one check: a setup card, then line after line.
+// Readings are appended and, when misread, superseded with a reason; nothing is ever edited.
+import { z } from 'zod';
+import { done, id, instant, line, requiredLine } from '../contract/fields.ts';
+import { read, write } from '../contract/method.ts';
+import { methods, waveStates } from '../specs/spec-sheet.ts';
+
+export const phases = ['as found', 'mock-up', 'final'] as const;
+
+export const setup = z.strictObject({
+  dialBase: z.enum(['drum', 'pump or lower drum']),
+  /** Stroked twice and down at rest; a held-up piston reads tight. */
+  isPistonSeated: z.boolean(),
+  /** While flowing; null where no air is used. */
+  air_pa: z.int().positive().nullable(),
+  port: line,
+  waveState: z.enum(waveStates),
+  plates: z.enum(['soaked', 'dry']),
+  isOpenEndUp: z.boolean(),
+  dialType: z.enum(['plunger', 'lever']),
+  /** Counts of the dial's face to one turn, such as 100. */
+  dialFaceCounts: z.int().min(10).max(1000),
+  /** Where the mark on the drum is. */
+  mark: line,
+});
+
+/** Amounts here are base units of the check's quantity, not whole because they are means. */
+const amount = z.number();
+
+export const verdict = z.strictObject({
+  word: z.enum(['in', 'tight', 'loose', 'too close to call', 'not judged']),
+  /** How far outside the limit, for tight and loose. */
+  by: amount.nullable(),
+  probabilityConforming: z.number().nullable(),
+  /** Why it is not judged, or why it is too close: one plain sentence, else empty. */
+  reason: z.string(),
+});
+
+export const evaluation = z.strictObject({
+  spots: z.array(
+    z.strictObject({
+      spot: z.int().positive(),
+      degrees: z.number(),
+      push: amount.nullable(),
+      air: amount.nullable(),
+      value: amount,
+      reads: z.int().positive(),
+    }),
+  ),
+  mean: amount.nullable(),
+  min: amount.nullable(),
+  max: amount.nullable(),
+  harmonic: z.strictObject({ amplitude: amount, loosestAtDegrees: z.number(), isCocked: z.boolean() }).nullable(),
+  standardUncertainty: amount.nullable(),
+  effectiveDegreesOfFreedom: z.number().nullable().describe('null means without limit, or unknown'),
+  coverageFactor: z.number().nullable(),
+  expanded: amount.nullable(),
+  budget: z.array(z.strictObject({ name: z.string(), standardUncertainty: amount, share: z.number() })),
+  verdict,
+  /** Inside these the verdict is "in" under the shop's rule; null when the band is too narrow for this method. */
+  acceptance: z.strictObject({ lower: amount.nullable(), upper: amount.nullable() }).nullable(),
+  variantName: z.string().nullable(),
+  /** What a person should know beside the number, one plain sentence each. */
+  remarks: z.array(z.string()),
+  /** What would decide it, when it is too close to call. */
+  whatWouldDecide: z.string().nullable(),
+  /** Spots to read once more, and why. */
+  asks: z.array(z.strictObject({ spot: z.int().positive(), why: z.string() })),
+});
+
+export const noteKinds = ['lost zero', 'not back to zero', 'will not hold air', 'plates re-clocked', 'enough'] as const;
+
+export const reading = z.strictObject({
+  readingId: id,
+  spot: z.int().positive(),
+  typed: z.string(),
+  method: z.enum(methods),
+  push: amount.nullable(),
+  air: amount.nullable(),
+  /** What it says, in base units: the clearance, the middle of goes and stops, bore minus shaft, the drop. */
+  value: amount.nullable(),
+  isAirOnly: z.boolean(),
+  /** Said back at once: "27.0 thou · 0.686 mm". */
+  saidBack: z.string(),
+  at: instant,
+  by: z.string(),
+  supersededById: id.nullable(),
+  supersedesId: id.nullable(),
+  reason: z.string(),
+});
+
+export const take = z.strictObject({
+  takeId: id,
+  jobId: id,
+  checkId: id,
+  phase: z.enum(phases),
+  mode: z.enum(['quick', 'final']),
+  mockUpNumber: z.int().nonnegative().nullable(),
+  note: line,
+  setup: setup.nullable(),
+  startedAt: instant,
+  by: z.string(),
+  readings: z.array(reading),
+  notes: z.array(z.strictObject({ spot: z.int().positive(), what: z.enum(noteKinds), at: instant, by: z.string() })),
+  evaluation,
+});
+
+export const readingsContract = {
+  'readings.lastSetup': read(
+    'the setup card to offer as "same as last time": of this check, else of this job, else none',
+    z.strictObject({ jobId: id, checkId: id }),
+    setup.nullable(),
+  ),
+  'readings.latestTake': read(
+    'the newest take of a check, to go on where it stopped',
+    z.strictObject({ jobId: id, checkId: id }),
+    take.nullable(),
+  ),
+  'readings.getTake': read('one take with its readings and what they say', z.strictObject({ takeId: id }), take),
+  'readings.listTakes': read(
+    'every take of a check, oldest first',
+    z.strictObject({ jobId: id, checkId: id }),
+    z.array(take),
+  ),
+  'readings.startTake': write(
+    'begin reading a check; of a pack it belongs to the newest mock-up',
+    z.strictObject({
+      jobId: id,
+      checkId: id,
+      phase: z.enum(phases),
+      mode: z.enum(['quick', 'final']),
+      setup: setup.nullable(),
+      note: line.describe('what was changed before it: "bushing changed", "washer 78.0"'),
+      by: id,
+    }),
+    z.strictObject({ takeId: id }),
+  ),
+  'readings.recordReading': write(
+    'append one typed line at a spot',
+    z.strictObject({
+      takeId: id,
+      spot: z.int().min(1).max(12),
+      typed: requiredLine,
+      /** The dial was zeroed again on the pressed plate, so air travel already holds the push-down. */
+      isZeroedAgain: z.boolean().default(false),
+      /** For a lone number by air, which is asked about otherwise. */
+      meaning: z.enum(['air only', 'total']).nullable().default(null),
+      by: id,
+    }),
+    z.strictObject({ readingId: id, take }),
+  ),
+  'readings.supersedeReading': write(
+    'a reading was misread: put the right one in its place, with a reason',
+    z.strictObject({
+      readingId: id,
+      typed: requiredLine,
+      isZeroedAgain: z.boolean().default(false),
+      meaning: z.enum(['air only', 'total']).nullable().default(null),
+      reason: requiredLine,
+      by: id,
+    }),
+    z.strictObject({ readingId: id, take }),
+  ),
+  'readings.noteAtSpot': write(
+    'note what happened at a spot: lost zero, will not hold air, plates re-clocked',
+    z.strictObject({ takeId: id, spot: z.int().min(1).max(12), what: z.enum(noteKinds), by: id }),
+    done,
+  ),
+} as const;
+
+export type Phase = (typeof phases)[number];
+export type Setup = z.infer<typeof setup>;
+export type Verdict = z.infer<typeof verdict>;
+export type Evaluation = z.infer<typeof evaluation>;
+export type Reading = z.infer<typeof reading>;
+export type Take = z.infer<typeof take>;
+export type NoteKind = (typeof noteKinds)[number];

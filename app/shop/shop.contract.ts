@@ -1,0 +1,87 @@
+// The shop itself: which file is open, who works here, and the settings every reading leans on.
+import { z } from 'zod';
+import { done, id, instant, length_nm, line, nothing, requiredLine } from '../contract/fields.ts';
+import { read, write } from '../contract/method.ts';
+
+export const person = z.strictObject({
+  personId: id,
+  initials: requiredLine,
+  name: requiredLine,
+  isRetired: z.boolean(),
+});
+
+export const settings = z.strictObject({
+  shopName: requiredLine,
+  lengthUnit: z.enum(['thou', 'mm']),
+  decimalMark: z.enum(['.', ',']),
+  paper: z.enum(['letter', 'A4']),
+  warranty: line.describe('the line at the foot of the build report'),
+  /** Not back to zero by more than this: the spot is done again. */
+  zeroReturnLimit_nm: length_nm.positive(),
+  /** Two reads of one spot that differ by more ask for a third; a spot this far from the others is asked again. */
+  repeatLimit_nm: length_nm.positive(),
+  unevenLimit_nm: length_nm.positive(),
+  /** How well this shop repeats one reading by air, one standard deviation, and what that rests on. */
+  repeatability_nm: length_nm.positive(),
+  repeatabilityDegreesOfFreedom: z.int().positive(),
+  handForceHalfWidth_nm: length_nm.nonnegative(),
+  baseOnPumpHalfWidth_nm: length_nm.nonnegative(),
+  dialResolution_nm: length_nm.positive(),
+  /** How much a pack reads differently after it was taken apart and put back, one standard deviation. */
+  restack_nm: length_nm.nonnegative(),
+  micrometerUncertainty_nm: length_nm.positive(),
+  /** simple: inside the limits is in. guarded: inside by more than the expanded uncertainty. */
+  decisionRule: z.enum(['simple', 'guarded']),
+});
+
+export const shopState = z.discriminatedUnion('open', [
+  z.strictObject({ open: z.literal(false), folder: z.string(), hasShopFile: z.boolean() }),
+  z.strictObject({
+    open: z.literal(true),
+    folder: z.string(),
+    file: z.string(),
+    backupFolder: z.string(),
+    lastBackupAt: instant.nullable(),
+    hasShopFile: z.boolean(),
+    isDemo: z.boolean(),
+    settings,
+    people: z.array(person),
+  }),
+]);
+
+export const shopContract = {
+  'shop.getShop': read('what is open: the shop, its people and settings', nothing, shopState),
+  'shop.createShop': write(
+    'start an empty shop file with its first person',
+    z.strictObject({
+      shopName: requiredLine,
+      lengthUnit: z.enum(['thou', 'mm']),
+      paper: z.enum(['letter', 'A4']),
+      personName: requiredLine,
+      personInitials: requiredLine.max(4),
+    }),
+    done,
+  ),
+  'shop.openDemoShop': write('open the demo shop, a file of its own', nothing, done),
+  'shop.openOwnShop': write('leave the demo and open the shop file', nothing, done),
+  'shop.changeSettings': write('change what the shop has set', settings.partial(), done),
+  'shop.addPerson': write(
+    'add somebody who works here',
+    z.strictObject({ name: requiredLine, initials: requiredLine.max(4) }),
+    z.strictObject({ personId: id }),
+  ),
+  'shop.retirePerson': write(
+    'somebody no longer works here; what they did stays',
+    z.strictObject({ personId: id }),
+    done,
+  ),
+  'shop.backUp': write(
+    'copy the shop file, whole and checked, into the backup folder',
+    nothing,
+    z.strictObject({ file: z.string() }),
+  ),
+} as const;
+
+export type ShopState = z.infer<typeof shopState>;
+export type Settings = z.infer<typeof settings>;
+export type Person = z.infer<typeof person>;
