@@ -1,0 +1,20 @@
+// Yes or no, with the sentence that is true when it is ticked.
+import { Checkbox as AriaCheckbox, type CheckboxProps as AriaCheckboxProps } from 'react-aria-components';
+import styles from './Checkbox.module.css';
+import { classNames } from './class-names.ts';
+import { TickMark } from './TickMark.tsx';
+
+export type CheckboxProps = Omit<AriaCheckboxProps, 'className' | 'style' | 'children' | 'render'> & {
+  children: string;
+};
+
+export function Checkbox({ children, ...rest }: CheckboxProps) {
+  return (
+    <AriaCheckbox {...rest} className={classNames(styles.line)}>
+      <span className={styles.box}>
+        <TickMark />
+      </span>
+      {children}
+    </AriaCheckbox>
+  );
+}

@@ -1,0 +1,63 @@
+// The left rail: the places, the light, who is at the bench.
+import { Link } from '@tanstack/react-router';
+import { useState } from 'react';
+import { Menu } from '../components/Menu.tsx';
+import { useAtBench } from './at-bench.ts';
+import { useOpenShop } from './open-shop.ts';
+import { places } from './places.ts';
+import styles from './Rail.module.css';
+import { keepTheme, storedTheme } from './theme.ts';
+
+export function Rail() {
+  const shop = useOpenShop();
+  return (
+    <nav className={styles.rail} aria-label="Places">
+      <p className={styles.name}>Thoubook</p>
+      <ul>
+        {places.map((place) => (
+          <li key={place.path}>
+            <Link to={place.path} className={styles.place} activeProps={{ 'aria-current': 'page' }}>
+              {place.name}
+            </Link>
+          </li>
+        ))}
+      </ul>
+      <div className={styles.foot}>
+        <ThemeSwitch />
+        <AtBench />
+        {shop.isDemo && <p className={styles.demo}>Demo shop</p>}
+      </div>
+    </nav>
+  );
+}
+
+function ThemeSwitch() {
+  const [theme, setTheme] = useState(storedTheme);
+  const other = theme === 'bay' ? 'paper' : 'bay';
+  const change = () => {
+    keepTheme(other);
+    setTheme(other);
+  };
+  return (
+    <button type="button" className={styles.footKey} onClick={change}>
+      {other === 'bay' ? 'Bay light' : 'Paper light'}
+    </button>
+  );
+}
+
+function AtBench() {
+  const { people } = useOpenShop();
+  const { person, choose } = useAtBench();
+  const items = people
+    .filter((each) => !each.isRetired)
+    .map((each) => ({ id: each.personId, words: each.name, keyHint: each.initials }));
+  return (
+    <Menu
+      label={`At the bench: ${person.name}`}
+      words={person.initials}
+      keyClass={styles.footKey}
+      items={items}
+      onChoose={choose}
+    />
+  );
+}

@@ -1,0 +1,7 @@
+// The places of the left rail, in the order they stand there.
+export const places = [
+  { path: '/jobs', name: 'Jobs' },
+  { path: '/bench', name: 'Bench' },
+  { path: '/specs', name: 'Specs' },
+  { path: '/shop', name: 'Shop' },
+] as const;
