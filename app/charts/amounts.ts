@@ -45,17 +45,18 @@ export function writeLimits({ low, high }: Limits, words: AmountWords): string {
 
 /**
  * The stretch that stands for the band: the limits where both are set; else a stretch of like size that begins or ends
- * at the one limit, or lies round the target or the values, wide enough for them. Always wider than nothing.
+ * at the one limit, or lies round the target or the values, wide enough for them and at least one shown unit.
  */
 export function bandStretch(
   { low, high }: Limits,
   target: number | null,
   values: readonly number[],
+  perUnit: number,
 ): { readonly low: number; readonly high: number } {
   if (low !== null && high !== null && high > low) return { low, high };
   const anchor = low ?? high ?? target ?? values[0] ?? 0;
   const others = target === null ? values : [...values, target];
-  const reach = Math.max(1, Math.abs(anchor) / 16, ...others.map((each) => Math.abs(each - anchor) * 1.25));
+  const reach = Math.max(perUnit, Math.abs(anchor) / 16, ...others.map((each) => Math.abs(each - anchor) * 1.25));
   if (low !== null) return { low, high: low + reach };
   if (high !== null) return { low: high - reach, high };
   return { low: anchor - reach, high: anchor + reach };

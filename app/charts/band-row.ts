@@ -15,7 +15,7 @@ export function bandRow(
 ): Chart {
   const unit = medium === 'paper' ? 0.75 : 1;
   const values = [facts.now?.value, facts.asFound].filter((each) => each !== null && each !== undefined);
-  const stretch = bandStretch(facts.limits, facts.target, values);
+  const stretch = bandStretch(facts.limits, facts.target, values, words.perUnit);
   const [left, right] = [5 * unit, width - 5 * unit];
   const scale = scaleLinear([stretch.low, stretch.high], [width * 0.214, width * 0.786]);
   const axis: Axis = { x: (amount) => round(scale(amount)), left, right };

@@ -32,7 +32,7 @@ export function band(
   { width, medium }: { readonly width: number; readonly medium: Medium },
 ): Chart {
   const unit = medium === 'paper' ? 0.61 : 1;
-  const axis = largeAxis(facts, width, edge * unit);
+  const axis = largeAxis(facts, words, width, edge * unit);
   const markers = markersOf(facts);
   const rows = packRows(markers, axis, medium, unit);
   const base = Math.max(8, 28 * rows.count) * unit;
@@ -48,11 +48,11 @@ export function band(
   return { medium, width, height: round(floor + 56 * unit), title: bandSentence(facts, words), shapes };
 }
 
-function largeAxis(facts: BandFacts, width: number, margin: number): Axis {
+function largeAxis(facts: BandFacts, words: AmountWords, width: number, margin: number): Axis {
   const sure = [facts.now, facts.predicted].filter((each) => each !== null);
   const asFound = facts.asFound === null ? [] : [facts.asFound];
   const shown = [...facts.readings, ...asFound, ...sure.map((each) => each.value)];
-  const stretch = bandStretch(facts.limits, facts.target, shown);
+  const stretch = bandStretch(facts.limits, facts.target, shown, words.perUnit);
   const size = stretch.high - stretch.low;
   const ends = sure.flatMap((each) => [each.value - (each.expanded ?? 0), each.value + (each.expanded ?? 0)]);
   const from = Math.max(stretch.low - size, Math.min(stretch.low - 0.4 * size, ...shown, ...ends));
@@ -94,7 +94,7 @@ function axisTicks(facts: BandFacts, axis: Axis, words: AmountWords, floor: numb
 
 /** Round amounts of the shown unit along the axis, about `count` of them. */
 function tickAmounts(facts: BandFacts, axis: Axis, words: AmountWords, count: number): readonly number[] {
-  const stretch = bandStretch(facts.limits, facts.target, facts.readings);
+  const stretch = bandStretch(facts.limits, facts.target, facts.readings, words.perUnit);
   // The axis is linear: two amounts give it back.
   const perPixel = (stretch.high - stretch.low) / (axis.x(stretch.high) - axis.x(stretch.low));
   const at = (x: number) => stretch.low + (x - axis.x(stretch.low)) * perPixel;
@@ -158,7 +158,7 @@ function axisLabels(
       const wide = { ...box, left: box.left - 4 * unit, right: box.right + 4 * unit };
       return box.left >= 0 && box.right <= width && !placed.some((other) => boxesOverlap(wide, textBox(other, medium)));
     });
-    if (fits || amount === low) placed.push(...labels);
+    if (fits) placed.push(...labels);
   }
   return placed;
 }

@@ -55,7 +55,7 @@ export function clock(
   const outer = Math.max(24 * unit, Math.min(78 * unit, width / 2 - label.width - 14 * unit));
   const height = round(2 * (outer + label.height + 14 * unit));
   const values = facts.readings.map((each) => each.value);
-  const stretch = bandStretch(facts.limits, facts.target, values);
+  const stretch = bandStretch(facts.limits, facts.target, values, words.perUnit);
   const size = stretch.high - stretch.low;
   const scale = scaleLinear([stretch.low - size, stretch.high + 0.6 * size], [0, outer]);
   const dial: Dial = { x: width / 2, y: height / 2, outer, unit, radius: (value) => round(scale(value)) };
