@@ -1,0 +1,78 @@
+// A paper as data: what it says, in order, in strings already written out and charts already drawn. A painter only
+// places it.
+import type { Chart } from '../charts/shapes.ts';
+import type { Verdict } from '../charts/verdict-mark.ts';
+
+export const paperSizes = {
+  letter: { width: 612, height: 792 },
+  A4: { width: 595.28, height: 841.89 },
+} as const;
+export type PaperSize = keyof typeof paperSizes;
+
+/** In points. The foot holds the page line. */
+export const margins = { side: 43.2, top: 36, bottom: 32, foot: 20, head: 24 } as const;
+
+/** The width between the side margins. */
+export function contentWidth(size: PaperSize): number {
+  return paperSizes[size].width - 2 * margins.side;
+}
+
+/** A run of words; *strong* is semibold, *quiet* a step back. */
+export type Words = { readonly text: string; readonly strong?: boolean; readonly quiet?: boolean };
+
+export type Cell =
+  | { readonly kind: 'words'; readonly words: readonly Words[] }
+  | { readonly kind: 'chart'; readonly chart: Chart }
+  | { readonly kind: 'verdict'; readonly verdict: Verdict; readonly text: string };
+
+export type Column = {
+  readonly heading: string;
+  /** *decimal* lines up the decimal marks of the whole column. */
+  readonly align: 'start' | 'end' | 'decimal';
+  /** Points, as wide as its content, or a share of what is left, in which words wrap. */
+  readonly width: number | 'content' | 'rest';
+};
+
+export type Row =
+  | { readonly kind: 'group'; readonly text: string }
+  | { readonly kind: 'row'; readonly cells: readonly Cell[]; readonly note?: string };
+
+export type Table = { readonly kind: 'table'; readonly columns: readonly Column[]; readonly rows: readonly Row[] };
+
+export type Block =
+  | {
+      readonly kind: 'masthead';
+      readonly title: string;
+      readonly by: readonly Words[];
+      readonly right: readonly (readonly Words[])[];
+    }
+  /** Short facts side by side, each under its name. */
+  | { readonly kind: 'facts'; readonly facts: ReadonlyArray<{ readonly name: string; readonly value: string }> }
+  | { readonly kind: 'verdict'; readonly verdict: Verdict; readonly sentence: string; readonly aside: string }
+  /** A heading stays with what follows it; it may ask for a new page unless it stands at the top of one. */
+  | { readonly kind: 'heading'; readonly text: string; readonly startsPage?: boolean }
+  | { readonly kind: 'paragraph'; readonly words: readonly Words[]; readonly small?: boolean }
+  | { readonly kind: 'list'; readonly items: readonly string[] }
+  | Table
+  | { readonly kind: 'chart'; readonly chart: Chart }
+  /** Charts in a row with a column of notes beside them, kept on one page. */
+  | { readonly kind: 'figures'; readonly charts: readonly Chart[]; readonly notes: readonly (readonly Words[])[] }
+  /** A chart with blocks beside it, kept on one page. */
+  | { readonly kind: 'beside'; readonly chart: Chart; readonly width: number; readonly blocks: readonly Block[] }
+  /** Lines to sign on, at the foot of the page. */
+  | { readonly kind: 'signatures'; readonly lines: readonly string[] };
+
+export type Paper = {
+  readonly size: PaperSize;
+  readonly language: string;
+  readonly title: string;
+  readonly author: string;
+  readonly subject: string;
+  /** The instant it was made, ISO. */
+  readonly madeAt: string;
+  /** At the head of every page but the first. */
+  readonly head: { readonly left: string; readonly right: string };
+  /** At the foot of every page, before "page x of y". */
+  readonly foot: { readonly left: string; readonly middle: string };
+  readonly blocks: readonly Block[];
+};
