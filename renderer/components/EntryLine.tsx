@@ -1,9 +1,12 @@
 // Where a reading is typed at the bench: one line of text, kept as typed, huge while a spot is being read.
-import { type KeyboardEvent, type ReactNode, useId } from 'react';
-import { Input, Label, TextField } from 'react-aria-components';
+import { type ReactNode, useId } from 'react';
+import { Input, Label, TextField, type TextFieldProps } from 'react-aria-components';
+
 import { classNames } from './class-names.ts';
 import styles from './EntryLine.module.css';
 import { Refusal } from './Refusal.tsx';
+
+type KeyPress = Parameters<NonNullable<TextFieldProps['onKeyDown']>>[0];
 
 type EntryLineProps = {
   /** What is typed: "push-down + air travel, thou". */
@@ -36,8 +39,9 @@ export function EntryLine({
   autoFocus = true,
 }: EntryLineProps) {
   const besideId = useId();
-  const commitOnEnter = (event: KeyboardEvent) => {
-    if (event.key !== 'Enter' || value.trim() === '') return;
+  const commitOnEnter = (event: KeyPress) => {
+    // Whatever is not for this line goes on to the row of keys.
+    if (event.key !== 'Enter' || value.trim() === '') return event.continuePropagation();
     event.preventDefault();
     if (!event.repeat && !isCommitting) onCommit(value);
   };

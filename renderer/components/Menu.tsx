@@ -7,7 +7,7 @@ import styles from './Menu.module.css';
 export type MenuEntry<K extends string | number> = { id: K; words: string; keyHint?: string; isDisabled?: boolean };
 
 export type MenuProps<K extends string | number> = {
-  /** What the key is, in full, for who cannot see where it stands. Begins with or holds `words`. */
+  /** What the key is, in full, for who cannot see where it stands; holds `words`. */
   label: string;
   words: string;
   /** How the key looks, from the style sheet of where it stands. */

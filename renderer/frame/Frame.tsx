@@ -29,9 +29,12 @@ function Places() {
   const main = useRef<HTMLElement>(null);
   const path = useRouterState({ select: (state) => state.location.pathname });
 
+  const shownPath = useRef(path);
+
   // What had the focus may be gone with the screen it stood on; then the new screen takes it.
-  // biome-ignore lint/correctness/useExhaustiveDependencies: the path is what it follows
   useEffect(() => {
+    if (shownPath.current === path) return;
+    shownPath.current = path;
     if (document.activeElement === document.body) main.current?.focus();
   }, [path]);
 

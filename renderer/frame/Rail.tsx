@@ -53,7 +53,7 @@ function AtBench() {
     .map((each) => ({ id: each.personId, words: each.name, keyHint: each.initials }));
   return (
     <Menu
-      label={`At the bench: ${person.name}`}
+      label={`${person.initials}: ${person.name} is at the bench`}
       words={person.initials}
       keyClass={styles.footKey}
       items={items}

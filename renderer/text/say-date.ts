@@ -1,0 +1,15 @@
+// Instants and days as the shop says them: "16 Nov", with the year only when it is another one.
+
+const thisYear = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'short' });
+const otherYear = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'short', year: 'numeric' });
+const clock = new Intl.DateTimeFormat('en-GB', { hour: '2-digit', minute: '2-digit' });
+
+/** The day of an instant (UTC text) where this machine stands. */
+export function sayDay(instant: string): string {
+  const date = new Date(instant);
+  return (date.getFullYear() === new Date().getFullYear() ? thisYear : otherYear).format(date);
+}
+
+export function sayDayAndTime(instant: string): string {
+  return `${sayDay(instant)}, ${clock.format(new Date(instant))}`;
+}
