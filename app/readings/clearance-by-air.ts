@@ -1,0 +1,138 @@
+// One clutch pack's clearance by air: what push-down and air travel add up to, spot by spot, and how sure that is.
+import { accept, type Result, refuse } from '../base/result.ts';
+import { meanOf } from '../statistics/summary.ts';
+import {
+  type BudgetLine,
+  type CombinedUncertainty,
+  combine,
+  rectangular,
+  roundingOf,
+} from '../statistics/uncertainty-budget.ts';
+import { type FirstHarmonic, fitFirstHarmonic } from './first-harmonic.ts';
+import { type Repeatability, repeatabilityOfRepeats } from './repeatability.ts';
+
+/** One read at one spot. Without a push-down it is air only: a true record, but no clearance. */
+export type AirRead = {
+  readonly push: number | null;
+  readonly air: number;
+  /** The dial was zeroed again on the pressed plate, so the air travel already holds the push-down. */
+  readonly isZeroedAgain?: boolean;
+};
+
+export type AirSpot = { readonly degrees: number | null; readonly reads: readonly AirRead[] };
+
+/** What the shop states about its method, all in the unit of the reads; a half-width of 0 leaves its line out. */
+export type AirMethod = {
+  /** null: known only from the repeats at the spots themselves, if there are any. */
+  readonly repeatability: Repeatability | null;
+  readonly handForceHalfWidth: number;
+  /** Not 0 only where the dial's base sits on the pump or a lower drum. */
+  readonly baseOnPumpHalfWidth: number;
+  readonly dialResolution: number;
+  readonly dialPermittedError: number;
+  readonly coverage: number;
+};
+
+export type AirClearance = {
+  readonly spots: readonly { readonly degrees: number | null; readonly clearance: number; readonly reads: number }[];
+  readonly mean: number;
+  readonly min: number;
+  readonly max: number;
+  /** max − min: mostly the part, not the error of the mean. */
+  readonly uneven: number;
+  readonly harmonic: FirstHarmonic | null;
+  readonly uncertainty:
+    | ({ readonly known: true } & CombinedUncertainty)
+    | { readonly known: false; readonly reason: string };
+};
+
+/** The clearance of one read: push-down + air travel, or the air travel alone where the dial was zeroed again. */
+export function clearanceOfRead(read: AirRead): Result<number> {
+  if (read.push === null) return refuse('air-only', 'A read without its push-down is air only, not a clearance.');
+  if (!(read.push >= 0) || !(read.air >= 0)) {
+    return refuse('negative', 'Push-down and air travel are both zero or more.');
+  }
+  return accept(read.isZeroedAgain ? read.air : read.push + read.air);
+}
+
+/**
+ * The clearance of a pack: spot means, their mean, how uneven, the first harmonic, and the uncertainty of the mean as an
+ * open budget. Several reads at a spot are repeats. Everything in one length unit. Refuses no spots, a spot without
+ * reads, the same spot twice, air only, and a negative travel. Unknown repeatability is no refusal: the plain number
+ * stands and its uncertainty says why it is unknown. Source: JCGM 100:2008; each line says its own.
+ */
+export function clearanceByAir(spots: readonly AirSpot[], method: AirMethod): Result<AirClearance> {
+  if (spots.length === 0) return refuse('no-spots', 'There is no spot to take a clearance from.');
+  const clearances: number[][] = [];
+  for (const spot of spots) {
+    if (spot.reads.length === 0) return refuse('no-reads', 'A spot has no reads.');
+    const ofSpot: number[] = [];
+    for (const read of spot.reads) {
+      const clearance = clearanceOfRead(read);
+      if (!clearance.ok) return clearance;
+      ofSpot.push(clearance.value);
+    }
+    clearances.push(ofSpot);
+  }
+  const places = spots.flatMap((spot) => (spot.degrees === null ? [] : [((spot.degrees % 360) + 360) % 360]));
+  if (new Set(places).size < places.length) {
+    return refuse('spot-twice', 'Two spots have the same place: reads at one place are repeats of one spot.');
+  }
+  const means = clearances.map(meanOf);
+  const repeatability = method.repeatability ?? repeatabilityOfRepeats(clearances);
+  return accept({
+    spots: spots.map((spot, i) => ({ degrees: spot.degrees, clearance: means[i]!, reads: spot.reads.length })),
+    mean: meanOf(means),
+    min: Math.min(...means),
+    max: Math.max(...means),
+    uneven: Math.max(...means) - Math.min(...means),
+    harmonic:
+      places.length === spots.length
+        ? fitFirstHarmonic(
+            places.map((degrees, i) => ({ degrees, value: means[i]!, reads: clearances[i]!.length })),
+            repeatability,
+          )
+        : null,
+    uncertainty: uncertaintyOfMean(
+      clearances.map((ofSpot) => ofSpot.length),
+      repeatability,
+      method,
+    ),
+  });
+}
+
+function uncertaintyOfMean(
+  readsAtSpots: readonly number[],
+  repeatability: Repeatability | null,
+  method: AirMethod,
+): AirClearance['uncertainty'] {
+  if (!repeatability) {
+    return { known: false, reason: 'Repeatability unknown: nothing was read twice and none is stated.' };
+  }
+  // The mean of the spot means; with equally many reads at each it is s / √(all reads). GUM 4.2.3.
+  const perRead = Math.sqrt(readsAtSpots.reduce((sum, reads) => sum + 1 / reads, 0)) / readsAtSpots.length;
+  const typeB = (name: string, standardUncertainty: number): BudgetLine => ({
+    name,
+    standardUncertainty,
+    degreesOfFreedom: Number.POSITIVE_INFINITY,
+  });
+  const lines = [
+    {
+      name: 'repeatability',
+      standardUncertainty: repeatability.standardDeviation * perRead,
+      degreesOfFreedom: repeatability.degreesOfFreedom,
+    },
+    typeB('hand force on the push', rectangular(method.handForceHalfWidth)),
+    typeB('dial base on the pump', rectangular(method.baseOnPumpHalfWidth)),
+    // The clearance is a difference of two dial states, air − pressed (the rest between them cancels), and each is
+    // rounded to the resolution on its own: twice the variance of GUM F.2.2.1. It is not divided by the number of reads,
+    // because a hand that repeats well rounds the same way every time.
+    typeB('dial resolution', Math.SQRT2 * roundingOf(method.dialResolution)),
+    // A permitted error of indication is stated for a travel, so it holds once for the difference. GUM F.2.2.2, 4.3.7.
+    typeB('dial permitted error', rectangular(method.dialPermittedError)),
+  ].filter((line) => line.standardUncertainty > 0);
+  const combined = combine(lines, method.coverage);
+  return combined.ok
+    ? { known: true, ...combined.value }
+    : { known: false, reason: 'The repeats do not scatter at all and nothing else is stated.' };
+}

@@ -1,0 +1,22 @@
+// How well one read repeats: learned from reads of the same thing, pooled over every such pair or more.
+import { centre } from '../statistics/summary.ts';
+
+/** One standard deviation of a read, and the degrees of freedom that rests on (may be infinite). */
+export type Repeatability = { readonly standardDeviation: number; readonly degreesOfFreedom: number };
+
+/** Pooled within the groups of repeats; differences between groups are the part's. null without a single repeat. */
+export function repeatabilityOfRepeats(groups: readonly (readonly number[])[]): Repeatability | null {
+  const degreesOfFreedom = groups.reduce((sum, group) => sum + Math.max(0, group.length - 1), 0);
+  if (degreesOfFreedom === 0) return null;
+  const sumOfSquares = groups.reduce((sum, group) => sum + (group.length > 1 ? centre(group).sumOfSquares : 0), 0);
+  return { standardDeviation: Math.sqrt(sumOfSquares / degreesOfFreedom), degreesOfFreedom };
+}
+
+/** Several estimates as one: variances weighted by their degrees of freedom (JCGM 100:2008 H.5.2.4). At least one. */
+export function poolRepeatabilities(estimates: readonly Repeatability[]): Repeatability {
+  const endless = estimates.find((estimate) => estimate.degreesOfFreedom === Number.POSITIVE_INFINITY);
+  if (endless) return endless;
+  const degreesOfFreedom = estimates.reduce((sum, estimate) => sum + estimate.degreesOfFreedom, 0);
+  const weighted = estimates.reduce((sum, each) => sum + each.degreesOfFreedom * each.standardDeviation ** 2, 0);
+  return { standardDeviation: Math.sqrt(weighted / degreesOfFreedom), degreesOfFreedom };
+}

@@ -1,0 +1,6 @@
+// Every computation the calculator offers.
+import type { Computation } from './computation.ts';
+import { measurementComputations } from './measurement.ts';
+import { packComputations } from './packs.ts';
+
+export const computations: readonly Computation[] = [...measurementComputations, ...packComputations];

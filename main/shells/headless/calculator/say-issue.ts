@@ -1,0 +1,48 @@
+// The first thing wrong with an input, in one plain sentence that names the field.
+import type { z } from 'zod';
+
+const wanted: Readonly<Record<string, string>> = {
+  number: 'a number',
+  int: 'a whole number',
+  string: 'text',
+  boolean: 'true or false',
+  array: 'a list',
+  object: 'an object',
+  tuple: 'a list',
+};
+
+export function sayIssue(error: z.ZodError, data: unknown): string {
+  return say(error.issues[0]!, [], data);
+}
+
+function say(issue: z.core.$ZodIssue, within: readonly PropertyKey[], data: unknown): string {
+  const path = [...within, ...issue.path];
+  if (issue.code === 'invalid_union' && issue.errors.length > 0) {
+    // The choice that came closest is the one that was meant.
+    const [closest] = issue.errors.toSorted((a, b) => a.length - b.length);
+    return say(closest![0]!, path, data);
+  }
+  const field = path.length === 0 ? 'The input' : nameOf(path);
+  const given = path.reduce<unknown>((inside, key) => (inside as Record<PropertyKey, unknown>)?.[key], data);
+  if (issue.code === 'unrecognized_keys') return `${issue.keys.join(', ')} is not an input here.`;
+  if (given === undefined) return `${field} is missing.`;
+  if (issue.code === 'invalid_type') return `${field} must be ${wanted[issue.expected] ?? issue.expected}.`;
+  if (issue.code === 'too_small' && issue.origin !== 'number') return `${field} is too short.`;
+  if (issue.code === 'too_big' && issue.origin !== 'number') return `${field} is too long.`;
+  if (issue.code === 'too_small') {
+    return `${field} must be ${issue.inclusive ? `${issue.minimum} or more` : `more than ${issue.minimum}`}.`;
+  }
+  if (issue.code === 'too_big') {
+    return `${field} must be ${issue.inclusive ? `${issue.maximum} or less` : `less than ${issue.maximum}`}.`;
+  }
+  if (issue.code === 'invalid_value')
+    return `${field} must be ${issue.values.map((each) => JSON.stringify(each)).join(' or ')}.`;
+  if (issue.code === 'custom') return issue.message;
+  return `${field} is not of a kind this takes; see --explain.`;
+}
+
+function nameOf(path: readonly PropertyKey[]): string {
+  return path
+    .map((key, i) => (typeof key === 'number' ? `[${key}]` : i === 0 ? String(key) : `.${String(key)}`))
+    .join('');
+}
