@@ -1,0 +1,123 @@
+// Adds every answer up again, from the question alone: shares no code with the search, so that a slip there shows here.
+import type { SwapAnswer } from './next-swaps.ts';
+import type { PlateRequest, PlateSelection } from './select-plates.ts';
+import type { SwapQuestion } from './swap-question.ts';
+
+const rounding = 1e-6;
+
+type Plan = {
+  readonly changes: number;
+  readonly remove: readonly string[];
+  readonly add: readonly { readonly id: string; readonly group: string; readonly height: number }[];
+  readonly clearance: number;
+};
+type Bought = { readonly group: string; readonly height: number; readonly pieces: number };
+
+/** What is wrong with an answer to `nextSwaps`, one sentence each; empty when everything adds up. */
+export function problemsInSwaps(question: SwapQuestion, answer: SwapAnswer): string[] {
+  const problems: string[] = [];
+  for (const option of answer.options) {
+    const name = `The plan with ${option.changes} changes`;
+    for (const set of option.equallyGood) {
+      const clearance = addUp(question, { ...option, ...set }, problems, name);
+      const deviation = Math.abs(clearance - question.target);
+      if (Math.abs(deviation - option.absoluteDeviation) > rounding) problems.push(`${name} misses by another amount.`);
+    }
+    if (Math.abs(addUp(question, option, problems, name) - option.clearance) > rounding) {
+      problems.push(`${name} has another clearance.`);
+    }
+    if (question.band && option.chance !== question.band.chance(option.clearance, option.variance)) {
+      problems.push(`${name} has another chance.`);
+    }
+  }
+  if (answer.status === 'Optimal') return problems;
+  const name = 'The plan nearest to the band';
+  if (Math.abs(addUp(question, answer.nearest, problems, name) - answer.nearest.clearance) > rounding) {
+    problems.push(`${name} has another clearance.`);
+  }
+  if (isInside(question, answer.nearest.clearance)) problems.push(`${name} is inside it.`);
+  if (answer.buy !== null) {
+    const name = 'The plan with a bought piece';
+    const clearance = addUp(question, answer.buy, problems, name, answer.buy);
+    if (Math.abs(clearance - answer.buy.clearance) > rounding) problems.push(`${name} has another clearance.`);
+    if (!isInside(question, clearance)) problems.push(`${name} is outside the band.`);
+  }
+  return problems;
+}
+
+function isInside({ band }: SwapQuestion, clearance: number): boolean {
+  const { lower = null, upper = null } = band ?? {};
+  return (lower === null || clearance >= lower - rounding) && (upper === null || clearance <= upper + rounding);
+}
+
+/** The clearance of a plan, added up piece by piece; notes pieces that are not there, not enough, or in the wrong slot. */
+function addUp(question: SwapQuestion, plan: Plan, problems: string[], name: string, bought?: Bought): number {
+  const leaving = new Set(plan.remove);
+  if (leaving.size !== plan.changes) problems.push(`${name} takes out ${leaving.size} pieces.`);
+  let kept = 0;
+  let place = 0;
+  let known = 0;
+  for (const group of question.groups) {
+    let emptied = 0;
+    for (const { id } of group.fitted) {
+      if (leaving.has(id)) emptied++;
+      else kept |= 1 << place;
+      place++;
+    }
+    known += emptied;
+    const filled = plan.add.filter((piece) => piece.group === group.name);
+    const fromShop = bought?.group === group.name ? bought.pieces : 0;
+    if (filled.length + fromShop !== emptied) problems.push(`${name} does not fill the slots of ${group.name}.`);
+    for (const piece of filled) {
+      const bin = group.loose.find(({ id }) => id === piece.id);
+      const used = filled.filter(({ id }) => id === piece.id).length;
+      if (!bin || bin.height !== piece.height || used > bin.count) problems.push(`${name} uses ${piece.id} wrongly.`);
+    }
+    if (fromShop > 0 && group.forSale && !group.forSale.includes(bought!.height)) {
+      problems.push(`${name} buys a height that is not for sale.`);
+    }
+  }
+  if (known !== leaving.size) problems.push(`${name} takes out a piece that is not in the pack.`);
+  const added = plan.add.reduce((sum, { height }) => sum + height, 0);
+  return question.clearanceKeeping(kept) - added - (bought ? bought.pieces * bought.height : 0);
+}
+
+/** What is wrong with an answer to `selectPlates`, one sentence each; empty when everything adds up. */
+export function problemsInSelection(request: PlateRequest, selection: PlateSelection): string[] {
+  const { lower, upper, target } = request;
+  if (selection.status === 'Infeasible') {
+    if (selection.nearest === null) return [];
+    const { clearance, counts } = selection.nearest;
+    const problems = problemsInCounts(request, counts, clearance);
+    if (clearance >= lower && clearance <= upper) problems.push('The nearest clearance is within the limits.');
+    return problems;
+  }
+  const problems = problemsInCounts(request, selection.counts, selection.clearance);
+  if (selection.clearance < lower || selection.clearance > upper) problems.push('The clearance is outside the limits.');
+  for (const counts of selection.optimalSets) {
+    const clearance = request.space - sumOf(request, counts);
+    problems.push(...problemsInCounts(request, counts, clearance));
+    if (Math.abs(clearance - target) !== selection.absoluteDeviation) problems.push('A set misses by another amount.');
+  }
+  if (new Set(selection.optimalSets.map(String)).size < selection.optimalSets.length)
+    problems.push('A set is listed twice.');
+  return problems;
+}
+
+function problemsInCounts(
+  request: Pick<PlateRequest, 'space' | 'plates' | 'thicknesses' | 'stock'>,
+  counts: readonly number[],
+  clearance: number,
+): string[] {
+  const problems: string[] = [];
+  if (counts.length !== request.stock.length) problems.push('There is not one count for every thickness.');
+  if (counts.some((count, place) => !(count >= 0 && count <= request.stock[place]!)))
+    problems.push('A plate is not in stock.');
+  if (counts.reduce((sum, count) => sum + count, 0) !== request.plates) problems.push('The number of plates is wrong.');
+  if (request.space - sumOf(request, counts) !== clearance) problems.push('The plates give another clearance.');
+  return problems;
+}
+
+function sumOf({ thicknesses }: Pick<PlateRequest, 'thicknesses'>, counts: readonly number[]): number {
+  return counts.reduce((sum, count, place) => sum + count * thicknesses[place]!, 0);
+}
