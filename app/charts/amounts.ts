@@ -1,5 +1,5 @@
 // How a chart writes its amounts and which stretch of them it shows. Amounts are whole base units of their quantity.
-import { type DecimalMark, formatLength } from '../quantities/format-amount.ts';
+import { type DecimalMark, formatAmount } from '../quantities/format-amount.ts';
 import { type LengthUnit, unitNamed } from '../quantities/units.ts';
 
 export type AmountWords = {
@@ -16,11 +16,17 @@ export type Limits = { readonly low: number | null; readonly high: number | null
 /** A value with its half-width of 95 in 100, null where repeatability is not known. */
 export type SureAmount = { readonly value: number; readonly expanded: number | null };
 
-/** Lengths in the shop's unit: thou with one decimal, millimetres with three, whole figures bare where they are set. */
-export function lengthWords(unit: LengthUnit, decimalMark: DecimalMark = '.'): AmountWords {
-  const full = (amount: number) => formatLength(amount, unit, undefined, decimalMark);
+/** Lengths in the shop's unit. */
+export function lengthWords(unit: LengthUnit, decimalMark?: DecimalMark): AmountWords {
+  return unitWords(unit, decimalMark);
+}
+
+/** How amounts of a unit are written: thou with one decimal, millimetres with three; bare where they were set or read. */
+export function unitWords(unitName: string, decimalMark: DecimalMark = '.'): AmountWords {
+  const unit = unitNamed(unitName);
+  const full = (amount: number) => formatAmount(amount, unit, { decimalMark });
   return {
-    perUnit: Number(unitNamed(unit).numerator / unitNamed(unit).denominator),
+    perUnit: Number(unit.numerator) / Number(unit.denominator),
     full,
     short: (amount) => withoutTrailingZeros(full(amount)),
   };

@@ -40,6 +40,9 @@ export const hatches = {
 } as const;
 export type Hatch = keyof typeof hatches;
 
+/** Hatches are finer on paper. */
+export const hatchScale: Record<Medium, number> = { screen: 1, paper: 0.75 };
+
 /** What a shape stands for, so that a reader of the list can find it again. */
 export type Depicts =
   | 'reading'
@@ -56,7 +59,6 @@ export type Depicts =
 type Paint = {
   readonly depicts?: Depicts;
   readonly fill?: PaintRole;
-  readonly hatch?: Hatch;
   readonly stroke?: PaintRole;
   readonly strokeWidth?: number;
   readonly dash?: readonly number[];
@@ -79,6 +81,7 @@ export type Rect = Paint & {
   readonly y: number;
   readonly width: number;
   readonly height: number;
+  readonly hatch?: Hatch;
 };
 
 export type Circle = Paint & {
@@ -122,7 +125,7 @@ export function path(outline: string, paint: Paint): Path {
   return { kind: 'path', outline, ...paint };
 }
 
-export function rect(x: number, y: number, width: number, height: number, paint: Paint): Rect {
+export function rect(x: number, y: number, width: number, height: number, paint: Paint & Pick<Rect, 'hatch'>): Rect {
   return { kind: 'rect', x, y, width, height, ...paint };
 }
 

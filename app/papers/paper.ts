@@ -26,7 +26,8 @@ export type Cell =
   | { readonly kind: 'verdict'; readonly verdict: Verdict; readonly text: string };
 
 export type Column = {
-  readonly heading: string;
+  /** Words, or a chart that labels the charts under it. */
+  readonly heading: string | Chart;
   /** *decimal* lines up the decimal marks of the whole column. */
   readonly align: 'start' | 'end' | 'decimal';
   /** Points, as wide as its content, or a share of what is left, in which words wrap. */

@@ -1,6 +1,6 @@
 // Paints a chart's list of shapes as SVG, in the colours of the theme.
 import { type SVGProps, useId } from 'react';
-import { type Chart, type Hatch, hatches, type Shape, type Text } from '../../app/charts/shapes.ts';
+import { type Chart, type Hatch, hatches, hatchScale, type Shape, type Text } from '../../app/charts/shapes.ts';
 import styles from './ChartView.module.css';
 
 /**
@@ -26,12 +26,7 @@ export function ChartView({ chart }: { readonly chart: Chart }) {
       {used.length > 0 && (
         <defs>
           {used.map((hatch) => (
-            <HatchPattern
-              key={hatch}
-              hatch={hatch}
-              id={patternId(id, hatch)}
-              unit={chart.medium === 'paper' ? 0.75 : 1}
-            />
+            <HatchPattern key={hatch} hatch={hatch} id={patternId(id, hatch)} scale={hatchScale[chart.medium]} />
           ))}
         </defs>
       )}
@@ -49,10 +44,10 @@ function patternId(id: string, hatch: Hatch): string {
 }
 
 /** Defined inside its own chart, so that the hatch takes the theme's colour where the chart stands. */
-function HatchPattern({ hatch, id, unit }: { readonly hatch: Hatch; readonly id: string; readonly unit: number }) {
+function HatchPattern({ hatch, id, scale }: { readonly hatch: Hatch; readonly id: string; readonly scale: number }) {
   const { kind, angle, role } = hatches[hatch];
-  const spacing = hatches[hatch].spacing * unit;
-  const thickness = hatches[hatch].thickness * unit;
+  const spacing = hatches[hatch].spacing * scale;
+  const thickness = hatches[hatch].thickness * scale;
   const size = kind === 'lines' ? spacing : 2 * spacing;
   return (
     <pattern id={id} width={size} height={size} patternUnits="userSpaceOnUse" patternTransform={`rotate(${angle})`}>
@@ -84,7 +79,9 @@ function ShapeView({ shape, patterns }: { readonly shape: Shape; readonly patter
         strokeDasharray={shape.dash?.join(' ')}
         data-depicts={shape.depicts}
       />
-      {shape.hatch !== undefined && <Outline shape={shape} fill={`url(#${patternId(patterns, shape.hatch)})`} />}
+      {'hatch' in shape && shape.hatch !== undefined && (
+        <Outline shape={shape} fill={`url(#${patternId(patterns, shape.hatch)})`} />
+      )}
     </>
   );
 }
