@@ -1,7 +1,7 @@
 // When nothing at hand brings a pack into its band: the one height that would, and how many of it.
 import type { AddedPiece, PackSearch, Removal } from './pack-search.ts';
 import { type Draw, firstSetsMaking, sumsBetween } from './reachable-sums.ts';
-import { sameClearance } from './swap-question.ts';
+import { type SwapQuestion, sameClearance } from './swap-question.ts';
 
 export type HeightToBuy = {
   readonly group: string;
@@ -33,14 +33,19 @@ type Plan = {
  * sale count, or where any height could be had, those between the thinnest and the thickest known. Exact: every sum
  * of loose pieces is tried. null where no single height does.
  */
-export function heightToBuy(search: PackSearch, target: number, limits: Limits): HeightToBuy | null {
+export function heightToBuy(
+  search: PackSearch,
+  predict: SwapQuestion['predict'],
+  target: number,
+  limits: Limits,
+): HeightToBuy | null {
   const mostChanges = search.removals.at(-1)!.changes;
   for (let pieces = 1; pieces <= mostChanges; pieces++) {
     for (let changes = pieces; changes <= mostChanges; changes++) {
       let best: Plan | null = null;
       for (const removal of search.removals) {
         if (removal.changes !== changes) continue;
-        for (const plan of plansBuying(search, removal, pieces, target, limits)) {
+        for (const plan of plansBuying(search, predict, removal, pieces, target, limits)) {
           if (best === null || isBetter(plan, best)) best = plan;
         }
       }
@@ -57,6 +62,7 @@ function isBetter(plan: Plan, best: Plan): boolean {
 
 function* plansBuying(
   search: PackSearch,
+  predict: SwapQuestion['predict'],
   removal: Removal,
   pieces: number,
   target: number,
@@ -64,8 +70,8 @@ function* plansBuying(
 ): Generator<Plan> {
   const lower = limits.lower ?? Number.NEGATIVE_INFINITY;
   const upper = limits.upper ?? Number.POSITIVE_INFINITY;
-  for (const [group, { fitted, loose, forSale }] of search.groups.entries()) {
-    const known = [...fitted, ...loose].map(({ height }) => height);
+  for (const [group, { fitted, readBefore = [], loose, forSale }] of search.groups.entries()) {
+    const known = [...fitted, ...readBefore, ...loose].map(({ height }) => height);
     const heights = forSale ?? known;
     if (removal.perGroup[group]! < pieces || heights.length === 0) continue;
     const thinnest = Math.min(...heights);
@@ -73,19 +79,21 @@ function* plansBuying(
     const middle = (thinnest + thickest) / 2;
     const fromHand = removal.perGroup.with(group, removal.perGroup[group]! - pieces);
     for (const draw of search.drawsOf(fromHand)) {
+      // Once bought it is measured like the best known of the loose ones.
+      const { spaceLeft } = predict(removal.inPack, draw.perClass.with(0, draw.perClass[0]! + pieces));
       for (const sum of sumsBetween(
         search.reachable,
         draw.index,
-        removal.clearance - upper - pieces * thickest - sameClearance,
-        removal.clearance - lower - pieces * thinnest + sameClearance,
+        spaceLeft - upper - pieces * thickest - sameClearance,
+        spaceLeft - lower - pieces * thinnest + sameClearance,
       )) {
-        const room = removal.clearance - sum;
+        const room = spaceLeft - sum;
         const least = Math.max(thinnest, Math.ceil((room - upper) / pieces - sameClearance));
         const most = Math.min(thickest, Math.floor((room - lower) / pieces + sameClearance));
         const wish = Math.round((room - target) / pieces);
         for (const height of forSale ?? [Math.min(most, Math.max(least, wish))]) {
           if (height < least || height > most) continue;
-          const clearance = removal.clearance - sum - pieces * height;
+          const clearance = spaceLeft - sum - pieces * height;
           const deviation = Math.abs(clearance - target);
           const fromMiddle = Math.abs(height - middle);
           yield { removal, draw, sum, group, height, pieces, clearance, deviation, fromMiddle };
@@ -103,7 +111,7 @@ function purchase(search: PackSearch, { removal, draw, sum, group, height, piece
     pieces,
     changes: removal.changes,
     remove: removal.removed,
-    add: search.piecesOf(set!),
+    add: search.comingIn(removal, set!),
     clearance,
   };
 }

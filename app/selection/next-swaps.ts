@@ -41,6 +41,7 @@ const sameChance = 1e-12;
 type Candidate = {
   readonly removal: Removal;
   readonly draw: Draw;
+  readonly spaceLeft: number;
   readonly variance: number;
   /** The added sum with the best chance, and that chance. */
   readonly sum: number;
@@ -49,11 +50,11 @@ type Candidate = {
 
 /**
  * For every number of changes from none to all: which fitted pieces to take out and which loose ones to put in. Every
- * removal is enumerated and every sum that can be added is in the table, so the answer is exact and needs no budget.
+ * removal (and every return of a piece that was in the pack before) is enumerated and every sum that can be added is in the table, so the answer is exact and needs no budget.
  *
  * Ranked by the chance of being in the band; chances within 1e-12 are equal and the nearer to the target wins; without
  * a band, the nearest to the target. What is still equal is decided by: the looser clearance; the thinnest pieces
- * leave first; of the sets that come in, compared thickest piece first, the one with the thinner piece. Groups and
+ * leave first; fewer pieces read before go back in; of the sets that come in, compared thickest piece first, the one with the thinner piece. Groups and
  * equal pieces go by name. The order in which things are listed never matters. A number of changes for which there
  * are not enough loose pieces is left out.
  *
@@ -64,8 +65,10 @@ type Candidate = {
  *     const fitted = [770, 765, 780, 775].map((height, place) => ({ id: `slot ${place + 1}`, height }));
  *     const answer = nextSwaps({
  *       groups: [{ name: 'steels', fitted, loose: [{ id: 'a', height: 830, count: 1, uncertaintyClass: 0 }] }],
- *       clearanceKeeping: (kept) => fitted.reduce((left, { height }, i) => left - ((kept >> i) & 1) * height, 3410),
- *       variance: () => 64,
+ *       predict: (inPack) => ({
+ *         spaceLeft: fitted.reduce((left, { height }, i) => left - ((inPack >> i) & 1) * height, 3410),
+ *         variance: 64,
+ *       }),
  *       band: { lower: 200, upper: 300, chance: (mean, variance) => normalChance(mean, variance, 200, 300) },
  *       target: 250,
  *     });
@@ -75,7 +78,7 @@ export function nextSwaps(asked: SwapQuestion): Result<SwapAnswer> {
   const checked = checkQuestion(asked);
   if (!checked.ok) return checked;
   const question = checked.value;
-  const search = layOut(question.groups, question.clearanceKeeping);
+  const search = layOut(question.groups);
   if (search === null) {
     return refuse('too-fine', 'These heights are too finely divided to be searched: round them to a coarser step.');
   }
@@ -85,23 +88,28 @@ export function nextSwaps(asked: SwapQuestion): Result<SwapAnswer> {
     options.push(bestOption(search, question, changes, ofThese, options));
   }
   const { band } = question;
-  if (band === null || candidates.some(({ removal, sum }) => outsideBy(removal.clearance - sum, band) === 0)) {
+  if (band === null || candidates.some(({ spaceLeft, sum }) => outsideBy(spaceLeft - sum, band) === 0)) {
     return accept({ status: 'Optimal', options });
   }
   const missed = nearestMiss(search, candidates, band);
-  return accept({ status: 'Infeasible', options, ...missed, buy: heightToBuy(search, question.target, band) });
+  return accept({
+    status: 'Infeasible',
+    options,
+    ...missed,
+    buy: heightToBuy(search, question.predict, question.target, band),
+  });
 }
 
-function listCandidates(search: PackSearch, { band, variance, target }: SwapQuestion): Candidate[] {
+function listCandidates(search: PackSearch, { band, predict, target }: SwapQuestion): Candidate[] {
   const centre = bandCentre(band, target);
   const candidates: Candidate[] = [];
   for (const removal of search.removals) {
     for (const draw of search.drawsOf(removal.perGroup)) {
-      const sum = sumNearest(search.reachable, draw.index, removal.clearance - centre);
+      const { spaceLeft, variance } = predict(removal.inPack, draw.perClass);
+      const sum = sumNearest(search.reachable, draw.index, spaceLeft - centre);
       if (sum === null) continue;
-      const spread = variance(removal.kept, draw.perClass);
-      const chance = band ? band.chance(removal.clearance - sum, spread) : 0;
-      candidates.push({ removal, draw, variance: spread, sum, chance });
+      const chance = band ? band.chance(spaceLeft - sum, variance) : 0;
+      candidates.push({ removal, draw, spaceLeft, variance, sum, chance });
     }
   }
   return candidates;
@@ -128,7 +136,7 @@ function bestOption(
     .filter(({ chance }) => chance >= enough)
     .flatMap((candidate) =>
       sumsNearestTarget(search, question, candidate, enough).map((sum) => {
-        const clearance = candidate.removal.clearance - sum;
+        const clearance = candidate.spaceLeft - sum;
         return { ...candidate, sum, clearance, deviation: Math.abs(clearance - target) };
       }),
     );
@@ -166,11 +174,11 @@ function bestOption(
 function sumsNearestTarget(
   { reachable }: PackSearch,
   { band, target }: SwapQuestion,
-  { removal, draw, variance, sum }: Candidate,
+  { draw, spaceLeft, variance, sum }: Candidate,
   enough: number,
 ): number[] {
-  const wanted = removal.clearance - target;
-  const isGood = (added: number) => band === null || band.chance(removal.clearance - added, variance) >= enough;
+  const wanted = spaceLeft - target;
+  const isGood = (added: number) => band === null || band.chance(spaceLeft - added, variance) >= enough;
   const around = [sumAtOrBelow(reachable, draw.index, wanted), sumAtOrAbove(reachable, draw.index, wanted)];
   const good = [...new Set(around)].filter((added) => added !== null && isGood(added)) as number[];
   if (good.length > 0) return good;
@@ -199,7 +207,7 @@ function nameSets(
       if (seen.has(heights)) continue;
       seen.add(heights);
       if (sets.length === wanted) return { sets, isComplete: false };
-      sets.push({ remove: removal.removed, add: search.piecesOf(set) });
+      sets.push({ remove: removal.removed, add: search.comingIn(removal, set) });
     }
   }
   return { sets, isComplete: true };
@@ -210,27 +218,19 @@ function nearestMiss(search: PackSearch, candidates: readonly Candidate[], band:
   const tight: { plan: Candidate; outside: number }[] = [];
   const loose: typeof tight = [];
   for (const plan of candidates) {
-    const { draw, removal } = plan;
-    const thicker = sumAtOrAbove(
-      search.reachable,
-      draw.index,
-      removal.clearance - (band.upper ?? Number.POSITIVE_INFINITY),
-    );
-    const thinner = sumAtOrBelow(
-      search.reachable,
-      draw.index,
-      removal.clearance - (band.lower ?? Number.NEGATIVE_INFINITY),
-    );
+    const { draw, spaceLeft } = plan;
+    const thicker = sumAtOrAbove(search.reachable, draw.index, spaceLeft - (band.upper ?? Number.POSITIVE_INFINITY));
+    const thinner = sumAtOrBelow(search.reachable, draw.index, spaceLeft - (band.lower ?? Number.NEGATIVE_INFINITY));
     for (const sum of [thinner, thicker]) {
       if (sum === null) continue;
-      const clearance = removal.clearance - sum;
+      const clearance = spaceLeft - sum;
       const isTight = band.lower !== null && clearance < band.lower;
       (isTight ? tight : loose).push({ plan: { ...plan, sum }, outside: outsideBy(clearance, band) });
     }
   }
   const [first, ...others] = [...loose, ...tight];
   const nearest = others.reduce((best, miss) => (miss.outside < best.outside - sameClearance ? miss : best), first!);
-  const { removal, draw, sum } = nearest.plan;
+  const { removal, draw, spaceLeft, sum } = nearest.plan;
   const [set] = firstSetsMaking(search.reachable, draw.index, sum, 1);
   const blockedBy: 'lower limit' | 'upper limit' | 'between' =
     tight.length > 0 && loose.length > 0 ? 'between' : tight.length > 0 ? 'lower limit' : 'upper limit';
@@ -239,8 +239,8 @@ function nearestMiss(search: PackSearch, candidates: readonly Candidate[], band:
     nearest: {
       changes: removal.changes,
       remove: removal.removed,
-      add: search.piecesOf(set!),
-      clearance: removal.clearance - sum,
+      add: search.comingIn(removal, set!),
+      clearance: spaceLeft - sum,
       outsideBy: nearest.outside,
     },
   };

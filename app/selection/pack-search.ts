@@ -2,37 +2,34 @@
 import { type Draw, type Lot, type ReachableSums, reachableSums, type Take } from './reachable-sums.ts';
 import type { AdjusterGroup, LoosePiece } from './swap-question.ts';
 
-/** One way to take fitted pieces out. */
+/** One way to take fitted pieces out, and to put back pieces that were in the pack before. */
 export type Removal = {
   readonly changes: number;
   readonly removed: readonly string[];
-  /** Bits of the fitted pieces that stay, in the caller's order. */
-  readonly kept: number;
+  readonly returned: readonly AddedPiece[];
+  /** Bits of the named pieces that are in the pack then, in the caller's order. */
+  readonly inPack: number;
+  /** The slots still to be filled. */
   readonly perGroup: readonly number[];
-  /** Equal for removals that take out the same heights of the same groups. */
+  /** Equal for removals that take out and put back the same heights of the same groups. */
   readonly heights: string;
-  /** The clearance before anything is added. */
-  readonly clearance: number;
 };
 
 export type AddedPiece = { readonly id: string; readonly group: string; readonly height: number };
 
 export type PackSearch = {
   readonly groups: readonly AdjusterGroup[];
-  /** Fewest first; among equally many, those that take out thinner pieces come first. */
+  /** Fewest changes first; among equally many, those that take out thinner pieces, then those that put back fewer. */
   readonly removals: readonly Removal[];
   readonly reachable: ReachableSums;
   /** Every draw with so many pieces of each group. */
   readonly drawsOf: (perGroup: readonly number[]) => readonly Draw[];
-  /** The loose pieces behind a set of lots, thinnest first; equal ones in the order of their names. */
-  readonly piecesOf: (set: readonly Take[]) => readonly AddedPiece[];
+  /** The pieces that fill the slots: those put back, then the loose ones, thinnest first and by name. */
+  readonly comingIn: (removal: Removal, set: readonly Take[]) => readonly AddedPiece[];
 };
 
 /** Lays out the search, or null where the heights are too finely divided for it. */
-export function layOut(
-  askedGroups: readonly AdjusterGroup[],
-  clearanceKeeping: (kept: number) => number,
-): PackSearch | null {
+export function layOut(askedGroups: readonly AdjusterGroup[]): PackSearch | null {
   // Sorted by name and height, so that the order in which things were listed never decides a tie.
   const groups = askedGroups.toSorted((a, b) => compareText(a.name, b.name));
   const slots = groups.map((group) => group.fitted.length);
@@ -45,15 +42,17 @@ export function layOut(
   const draws = Map.groupBy(reachable.draws, ({ perGroup }) => perGroup.join());
   return {
     groups,
-    removals: listRemovals(askedGroups, groups, clearanceKeeping),
+    removals: listRemovals(askedGroups, groups),
     reachable,
     drawsOf: (perGroup) => draws.get(perGroup.join()) ?? [],
-    piecesOf: (set) =>
-      set.toReversed().flatMap(({ lot: index, pieces }) => {
+    comingIn: ({ returned }, set) => {
+      const drawn = set.toReversed().flatMap(({ lot: index, pieces }) => {
         const lot = reachable.lots[index]!;
         const group = groups[lot.group]!.name;
         return firstPieces(loose.get(lot)!, pieces).map((id) => ({ id, group, height: lot.height }));
-      }),
+      });
+      return [...returned, ...drawn];
+    },
   };
 }
 
@@ -77,36 +76,55 @@ function firstPieces(loose: readonly LoosePiece[], wanted: number): string[] {
   return named;
 }
 
-function listRemovals(
-  askedGroups: readonly AdjusterGroup[],
-  groups: readonly AdjusterGroup[],
-  clearanceKeeping: (kept: number) => number,
-): Removal[] {
-  const fitted = askedGroups
-    .flatMap(({ name, fitted }) => fitted.map((piece) => ({ ...piece, group: name })))
-    .map((piece, place) => ({ ...piece, place, groupIndex: groups.findIndex(({ name }) => name === piece.group) }))
+type NamedPiece = AddedPiece & { readonly groupIndex: number; readonly bit: number; readonly isFitted: boolean };
+
+function listRemovals(askedGroups: readonly AdjusterGroup[], groups: readonly AdjusterGroup[]): Removal[] {
+  const named: NamedPiece[] = askedGroups
+    .flatMap(({ name: group, fitted, readBefore = [] }) => [
+      ...fitted.map((piece) => ({ ...piece, group, isFitted: true })),
+      ...readBefore.map((piece) => ({ ...piece, group, isFitted: false })),
+    ])
+    .map((piece, place) => ({
+      ...piece,
+      bit: 1 << place,
+      groupIndex: groups.findIndex(({ name }) => name === piece.group),
+    }))
     .toSorted((a, b) => a.height - b.height || a.groupIndex - b.groupIndex || compareText(a.id, b.id));
+  const fitted = named.filter(({ isFitted }) => isFitted);
+  const readBefore = named.filter(({ isFitted }) => !isFitted);
+  const nowInPack = fitted.reduce((bits, { bit }) => bits | bit, 0);
   const removals: Removal[] = [];
-  const all = 2 ** fitted.length - 1;
-  const takeOut = (from: number, removed: readonly (typeof fitted)[number][], wanted: number, kept: number) => {
-    if (removed.length === wanted) {
-      removals.push({
-        changes: wanted,
-        removed: removed.map(({ id }) => id),
-        kept,
-        perGroup: groups.map((_, group) => removed.filter(({ groupIndex }) => groupIndex === group).length),
-        heights: removed.map(({ groupIndex, height }) => `${groupIndex}:${height}`).join(' '),
-        clearance: clearanceKeeping(kept),
-      });
-      return;
+  for (let changes = 0; changes <= fitted.length; changes++) {
+    for (const removed of choices(fitted, changes)) {
+      const emptied = groups.map((_, group) => removed.filter(({ groupIndex }) => groupIndex === group).length);
+      for (let back = 0; back <= Math.min(changes, readBefore.length); back++) {
+        for (const returned of choices(readBefore, back)) {
+          const perGroup = emptied.slice();
+          for (const { groupIndex } of returned) perGroup[groupIndex]!--;
+          if (perGroup.some((slots) => slots < 0)) continue;
+          removals.push({
+            changes,
+            removed: removed.map(({ id }) => id),
+            returned: returned.map(({ id, group, height }) => ({ id, group, height })),
+            inPack: [...removed, ...returned].reduce((bits, { bit }) => bits ^ bit, nowInPack),
+            perGroup,
+            heights: [removed, returned]
+              .map((pieces) => pieces.map(({ groupIndex, height }) => `${groupIndex}:${height}`).join(' '))
+              .join(' < '),
+          });
+        }
+      }
     }
-    for (let index = from; index <= fitted.length - wanted + removed.length; index++) {
-      const piece = fitted[index]!;
-      takeOut(index + 1, [...removed, piece], wanted, kept & ~(1 << piece.place));
-    }
-  };
-  for (let changes = 0; changes <= fitted.length; changes++) takeOut(0, [], changes, all);
+  }
   return removals;
+}
+
+/** Every choice of so many pieces, in the order of the list. */
+function* choices<T>(from: readonly T[], size: number, start = 0): Generator<readonly T[]> {
+  if (size === 0) yield [];
+  for (let place = start; size > 0 && place <= from.length - size; place++) {
+    for (const rest of choices(from, size - 1, place + 1)) yield [from[place]!, ...rest];
+  }
 }
 
 function compareText(a: string, b: string): number {

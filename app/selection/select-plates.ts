@@ -114,15 +114,15 @@ function whatToBuy(
   reachable: ReachableSums,
 ) {
   const loose = lots.map((lot) => ({ ...lot, id: String(lot.height) }));
-  const empty = { changes: plates, removed: [], kept: 0, perGroup: [plates], heights: '', clearance: space };
+  const empty = { changes: plates, removed: [], returned: [], inPack: 0, perGroup: [plates], heights: '' };
   const search: PackSearch = {
     groups: [{ name: '', fitted: [], loose }],
     removals: [empty],
     reachable,
     drawsOf: ([pieces]) => reachable.draws.slice(pieces, pieces! + 1),
-    piecesOf: () => [],
+    comingIn: () => [],
   };
-  const bought = heightToBuy(search, target, { lower, upper });
+  const bought = heightToBuy(search, () => ({ spaceLeft: space, variance: 0 }), target, { lower, upper });
   return bought && { height: bought.height, pieces: bought.pieces };
 }
 

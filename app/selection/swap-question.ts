@@ -17,6 +17,8 @@ export type LoosePiece = {
 export type AdjusterGroup = {
   readonly name: string;
   readonly fitted: readonly FittedPiece[];
+  /** Loose pieces that were in an earlier mock-up, so that a reading says something about each of them. */
+  readonly readBefore?: readonly FittedPiece[];
   readonly loose: readonly LoosePiece[];
   /** Heights that could be bought. Without it any height between the thinnest and the thickest piece known could be. */
   readonly forSale?: readonly number[];
@@ -36,12 +38,15 @@ export type Band = {
 export type SwapQuestion = {
   readonly groups: readonly AdjusterGroup[];
   /**
-   * The clearance with only these fitted pieces in and the other adjuster slots empty. Bit i of `kept` stands for the
-   * i-th fitted piece, counted through the groups in the order given.
+   * `spaceLeft`: the expected clearance before the added pieces' heights are taken off, that is the gap less the pieces
+   * in `inPack` (and less any error that the added pieces are thought to share). `variance`: of the clearance with all
+   * of them in. Bit i of `inPack` stands for the i-th piece named, counted through the groups in the order given, in
+   * each group the fitted ones and then those read before; `addedPerClass` counts the other loose pieces added.
    */
-  readonly clearanceKeeping: (kept: number) => number;
-  /** The variance of the clearance with these fitted pieces kept and so many loose pieces of each class added. */
-  readonly variance: (kept: number, addedPerClass: readonly number[]) => number;
+  readonly predict: (
+    inPack: number,
+    addedPerClass: readonly number[],
+  ) => { readonly spaceLeft: number; readonly variance: number };
   readonly band: Band | null;
   readonly target: number;
   /** How many equally good sets to name for each number of changes; 1 where nothing is said. */
@@ -51,19 +56,24 @@ export type SwapQuestion = {
 /** Clearances that differ by less than this part of a step are one clearance: sums are whole, the rest is rounding. */
 export const sameClearance = 1e-6;
 const mostFitted = 12;
+const mostNamed = 16;
 const mostClasses = 6;
 
 /** The question as it stands if it can be answered, or one sentence why it cannot. */
 export function checkQuestion(question: SwapQuestion): Result<SwapQuestion> {
   const { groups, band, target } = question;
   const fitted = groups.flatMap((group) => group.fitted);
+  const readBefore = groups.flatMap((group) => group.readBefore ?? []);
   const loose = groups.flatMap((group) => group.loose);
   const forSale = groups.flatMap((group) => group.forSale ?? []);
   if (fitted.length === 0) return refuse('no-adjuster', 'No piece of this pack may be swapped.');
   if (fitted.length > mostFitted) {
     return refuse('too-many-slots', `Only up to ${mostFitted} pieces of a pack can be weighed against each other.`);
   }
-  if (![...fitted, ...loose].every(({ height }) => isHeight(height)) || !forSale.every(isHeight)) {
+  if (fitted.length + readBefore.length > mostNamed) {
+    return refuse('too-many-pieces', `Only up to ${mostNamed} pieces can be weighed that are or were in the pack.`);
+  }
+  if (![...fitted, ...readBefore, ...loose].every(({ height }) => isHeight(height)) || !forSale.every(isHeight)) {
     return refuse('bad-height', 'Every height must be a whole number of steps above zero.');
   }
   if (!loose.every(({ count }) => Number.isSafeInteger(count) && count >= 1)) {
@@ -73,7 +83,7 @@ export function checkQuestion(question: SwapQuestion): Result<SwapQuestion> {
   if (!loose.every(({ uncertaintyClass }) => isClass(uncertaintyClass))) {
     return refuse('bad-class', `An uncertainty class must be a whole number from 0 to ${mostClasses - 1}.`);
   }
-  const ids = [...fitted, ...loose].map(({ id }) => id);
+  const ids = [...fitted, ...readBefore, ...loose].map(({ id }) => id);
   if (new Set(ids).size < ids.length) return refuse('piece-twice', 'A piece is named twice.');
   if (new Set(groups.map(({ name }) => name)).size < groups.length) {
     return refuse('group-twice', 'Two groups of slots have the same name.');

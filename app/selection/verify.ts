@@ -54,32 +54,42 @@ function isInside({ band }: SwapQuestion, clearance: number): boolean {
 function addUp(question: SwapQuestion, plan: Plan, problems: string[], name: string, bought?: Bought): number {
   const leaving = new Set(plan.remove);
   if (leaving.size !== plan.changes) problems.push(`${name} takes out ${leaving.size} pieces.`);
-  let kept = 0;
-  let place = 0;
+  const perClass = [0, 0, 0, 0, 0, 0];
+  let inPack = 0;
+  let bit = 1;
   let known = 0;
-  for (const group of question.groups) {
-    let emptied = 0;
-    for (const { id } of group.fitted) {
-      if (leaving.has(id)) emptied++;
-      else kept |= 1 << place;
-      place++;
-    }
+  let heights = 0;
+  for (const { name: group, fitted, readBefore = [], loose, forSale } of question.groups) {
+    const coming = plan.add.filter((piece) => piece.group === group);
+    const emptied = fitted.filter(({ id }) => leaving.has(id)).length;
+    const fromShop = bought?.group === group ? bought.pieces : 0;
     known += emptied;
-    const filled = plan.add.filter((piece) => piece.group === group.name);
-    const fromShop = bought?.group === group.name ? bought.pieces : 0;
-    if (filled.length + fromShop !== emptied) problems.push(`${name} does not fill the slots of ${group.name}.`);
-    for (const piece of filled) {
-      const bin = group.loose.find(({ id }) => id === piece.id);
-      const used = filled.filter(({ id }) => id === piece.id).length;
-      if (!bin || bin.height !== piece.height || used > bin.count) problems.push(`${name} uses ${piece.id} wrongly.`);
+    if (coming.length + fromShop !== emptied) problems.push(`${name} does not fill the slots of ${group}.`);
+    for (const { id } of fitted) {
+      if (!leaving.has(id)) inPack |= bit;
+      bit *= 2;
     }
-    if (fromShop > 0 && group.forSale && !group.forSale.includes(bought!.height)) {
-      problems.push(`${name} buys a height that is not for sale.`);
+    for (const { id } of readBefore) {
+      if (coming.some((piece) => piece.id === id)) inPack |= bit;
+      bit *= 2;
     }
+    for (const piece of coming) {
+      const bin = loose.find(({ id }) => id === piece.id);
+      const known = bin ?? readBefore.find(({ id }) => id === piece.id);
+      const used = coming.filter(({ id }) => id === piece.id).length;
+      if (known?.height !== piece.height || used > (bin?.count ?? 1))
+        problems.push(`${name} uses ${piece.id} wrongly.`);
+      if (!bin) continue;
+      perClass[bin.uncertaintyClass]!++;
+      heights += bin.height;
+    }
+    if (fromShop === 0) continue;
+    perClass[0]! += fromShop;
+    heights += fromShop * bought!.height;
+    if (forSale && !forSale.includes(bought!.height)) problems.push(`${name} buys a height that is not for sale.`);
   }
   if (known !== leaving.size) problems.push(`${name} takes out a piece that is not in the pack.`);
-  const added = plan.add.reduce((sum, { height }) => sum + height, 0);
-  return question.clearanceKeeping(kept) - added - (bought ? bought.pieces * bought.height : 0);
+  return question.predict(inPack, perClass).spaceLeft - heights;
 }
 
 /** What is wrong with an answer to `selectPlates`, one sentence each; empty when everything adds up. */

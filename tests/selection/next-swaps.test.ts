@@ -5,7 +5,7 @@ import { nextSwaps, type SwapAnswer, type SwapOption } from '../../app/selection
 import type { SwapQuestion } from '../../app/selection/swap-question.ts';
 import { problemsInSwaps } from '../../app/selection/verify.ts';
 import { combinations, slowSwaps } from './slow-swaps.ts';
-import { bandBetween, smallQuestion, steels } from './swap-questions.ts';
+import { bandBetween, smallQuestion, spaceAfter, steels } from './swap-questions.ts';
 
 function answerTo(question: SwapQuestion): SwapAnswer {
   const answer = nextSwaps(question);
@@ -78,8 +78,10 @@ test('Low/reverse: the selective ring is a group of its own, and 86 gives 60 of 
         loose: [620, 740, 860, 980].map((height) => ({ id: `sold ${height}`, height, count: 1, uncertaintyClass: 1 })),
       },
     ],
-    clearanceKeeping: (kept) => (kept ? 1460 - ring.height : 1460),
-    variance: (_, [, fromCatalogue]) => 100 + 25 * fromCatalogue!,
+    predict: (inPack, [, fromCatalogue]) => ({
+      spaceLeft: spaceAfter(1460, [ring], inPack),
+      variance: 100 + 25 * fromCatalogue!,
+    }),
     band: bandBetween(450, 700),
     target: 580,
   });
@@ -117,8 +119,7 @@ test('every pack of up to three steels from three heights, every handful of loos
         const loose = bin.map((height, place) => ({ id: `loose ${place}`, height, count: 1, uncertaintyClass: 0 }));
         const question: SwapQuestion = {
           groups: [{ name: 'steels', fitted, loose }],
-          clearanceKeeping: (kept) => fitted.reduce((left, { height }, i) => left - ((kept >> i) & 1) * height, space),
-          variance: () => 1,
+          predict: (inPack) => ({ spaceLeft: spaceAfter(space, fitted, inPack), variance: 1 }),
           band: bandBetween(2, 5),
           target: 3,
           setsWanted: 100,
@@ -143,11 +144,11 @@ test('the order in which pieces, cans and groups are listed never matters', () =
         groups: question.groups.toReversed().map((group) => ({
           ...group,
           fitted: group.fitted.toReversed(),
+          readBefore: (group.readBefore ?? []).toReversed(),
           loose: group.loose.toReversed(),
         })),
-        // The same facts under the reversed numbering of the fitted pieces.
-        clearanceKeeping: (kept) => question.clearanceKeeping(reversed(question, kept)),
-        variance: (kept, added) => question.variance(reversed(question, kept), added),
+        // The same facts under the other numbering of the named pieces.
+        predict: (inPack, added) => question.predict(renumbered(question, inPack), added),
       };
       expect(answerTo(shuffled)).toEqual(answerTo(question));
     }),
@@ -173,9 +174,10 @@ test('in coarser or shifted numbers the answer is the same', () => {
         groups: question.groups.map((group) => ({
           ...group,
           fitted: group.fitted.map((piece) => ({ ...piece, height: piece.height * scale })),
+          readBefore: (group.readBefore ?? []).map((piece) => ({ ...piece, height: piece.height * scale })),
           loose: group.loose.map((piece) => ({ ...piece, height: piece.height * scale })),
         })),
-        clearanceKeeping: (kept) => scale * question.clearanceKeeping(kept),
+        predict: (inPack, added) => ({ variance: 1, spaceLeft: scale * question.predict(inPack, added).spaceLeft }),
       });
       expect(finer.options.map(({ remove }) => remove)).toEqual(options.map(({ remove }) => remove));
     }),
@@ -184,21 +186,15 @@ test('in coarser or shifted numbers the answer is the same', () => {
 
 test('a better known piece wins over an equal one, and the surer plan over the nearer one', () => {
   const base = steels(30, [10, 10], [], { band: bandBetween(8, 12), target: 10 });
+  const fitted = [
+    { id: 'a', height: 4 },
+    { id: 'b', height: 10 },
+  ];
   const loose = (id: string, height: number, uncertaintyClass: number) => ({ id, height, count: 1, uncertaintyClass });
   const withLoose = (...pieces: ReturnType<typeof loose>[]): SwapQuestion => ({
     ...base,
-    groups: [
-      {
-        ...base.groups[0]!,
-        fitted: [
-          { id: 'a', height: 4 },
-          { id: 'b', height: 10 },
-        ],
-        loose: pieces,
-      },
-    ],
-    clearanceKeeping: (kept) => 30 - 4 * (kept & 1) - 10 * (kept >> 1),
-    variance: (_, added) => 1 + 99 * (added[1] ?? 0),
+    groups: [{ ...base.groups[0]!, fitted, loose: pieces }],
+    predict: (inPack, added) => ({ spaceLeft: spaceAfter(30, fitted, inPack), variance: 1 + 99 * (added[1] ?? 0) }),
   });
   expect(answerTo(withLoose(loose('guess', 10, 1), loose('miked', 10, 0))).options[1]!.add[0]!.id).toBe('miked');
   // 10 exactly but hardly known, or 11 and sure: the chance decides.
@@ -262,6 +258,8 @@ test('says in one sentence why it cannot answer', () => {
   expect(refusalOf({ groups: [{ ...group, fitted: [] }] })).toBe('no-adjuster');
   const thirteen = Array.from({ length: 13 }, (_, place) => ({ id: `${place}`, height: 1 }));
   expect(refusalOf({ groups: [{ ...group, fitted: thirteen }] })).toBe('too-many-slots');
+  const sixteen = Array.from({ length: 16 }, (_, place) => ({ id: `${place}`, height: 1 }));
+  expect(refusalOf({ groups: [{ ...group, readBefore: sixteen }] })).toBe('too-many-pieces');
   for (const height of [0, -1, 1.5, Number.NaN, Number.POSITIVE_INFINITY]) {
     expect(refusalOf({ groups: loose({ height }) })).toBe('bad-height');
   }
@@ -284,10 +282,11 @@ function multisets(from: readonly number[], size: number): number[][] {
   return [...new Map(combinations(copies, size).map((set) => [String(set), set])).values()];
 }
 
-/** The bits of `kept` when the groups and the pieces within them are numbered backwards. */
-function reversed(question: SwapQuestion, kept: number): number {
-  const fitted = question.groups.reduce((sum, group) => sum + group.fitted.length, 0);
-  let bits = 0;
-  for (let place = 0; place < fitted; place++) bits |= ((kept >> (fitted - 1 - place)) & 1) << place;
-  return bits;
+/** The bits of `inPack` when groups, and in them fitted pieces and those read before, are numbered backwards. */
+function renumbered(question: SwapQuestion, inPack: number): number {
+  const ids = question.groups.flatMap(({ fitted, readBefore = [] }) => [...fitted, ...readBefore]).map(({ id }) => id);
+  const backwards = question.groups
+    .toReversed()
+    .flatMap(({ fitted, readBefore = [] }) => [...fitted.toReversed(), ...readBefore.toReversed()]);
+  return backwards.reduce((bits, { id }, place) => bits | (((inPack >> place) & 1) << ids.indexOf(id)), 0);
 }

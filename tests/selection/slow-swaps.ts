@@ -13,27 +13,42 @@ export type SlowOption = {
 type Piece = { readonly id: string; readonly height: number; readonly uncertaintyClass: number };
 
 export function slowSwaps(question: SwapQuestion): SlowOption[] {
-  const fitted = question.groups.flatMap((group) => group.fitted.map((piece) => ({ ...piece, group: group.name })));
+  const named = question.groups.flatMap(({ name, fitted, readBefore = [] }) => [
+    ...fitted.map((piece) => ({ ...piece, group: name, isFitted: true })),
+    ...readBefore.map((piece) => ({ ...piece, group: name, isFitted: false })),
+  ]);
   const plans: (SlowOption & { text: string })[] = [];
-  for (let removed = 0; removed < 2 ** fitted.length; removed++) {
-    const kept = 2 ** fitted.length - 1 - removed;
-    const leaving = fitted.filter((_, place) => (removed >> place) & 1);
+  for (let inPack = 0; inPack < 2 ** named.length; inPack++) {
+    const isIn = (_: unknown, place: number) => ((inPack >> place) & 1) === 1;
+    const leaving = named.filter((piece, place) => piece.isFitted && !isIn(piece, place));
+    const returning = named.filter((piece, place) => !piece.isFitted && isIn(piece, place));
     let handfuls: { group: string; piece: Piece }[][] = [[]];
     for (const { name, loose } of question.groups) {
-      const wanted = leaving.filter(({ group }) => group === name).length;
+      const ofGroup = ({ group }: { group: string }) => group === name;
+      const wanted = leaving.filter(ofGroup).length - returning.filter(ofGroup).length;
       const single: Piece[] = loose.flatMap((bin) => Array.from({ length: bin.count }, () => bin));
-      const ofGroup = combinations(single, wanted).map((pieces) => pieces.map((piece) => ({ group: name, piece })));
-      handfuls = handfuls.flatMap((sofar) => ofGroup.map((more) => [...sofar, ...more]));
+      const choices = wanted < 0 ? [] : combinations(single, wanted);
+      const more = choices.map((pieces) => pieces.map((piece) => ({ group: name, piece })));
+      handfuls = handfuls.flatMap((sofar) => more.map((next) => [...sofar, ...next]));
     }
     for (const added of handfuls) {
       const perClass = [0, 0, 0, 0, 0, 0];
       for (const { piece } of added) perClass[piece.uncertaintyClass]!++;
-      const clearance = question.clearanceKeeping(kept) - added.reduce((sum, { piece }) => sum + piece.height, 0);
-      const chance = question.band?.chance(clearance, question.variance(kept, perClass)) ?? 0;
+      const { spaceLeft, variance } = question.predict(inPack, perClass);
+      const clearance = spaceLeft - added.reduce((sum, { piece }) => sum + piece.height, 0);
+      const chance = question.band?.chance(clearance, variance) ?? 0;
       const out = leaving.map(({ group, height }) => `${group}${height}`).sort();
+      const back = returning.map(({ group, height }) => `${group}${height}`).sort();
       const into = added.map(({ group, piece }) => `${group}${piece.height}~${piece.uncertaintyClass}`).sort();
       const deviation = Math.abs(clearance - question.target);
-      plans.push({ changes: leaving.length, clearance, chance, deviation, sets: new Set(), text: `${out} > ${into}` });
+      plans.push({
+        changes: leaving.length,
+        clearance,
+        chance,
+        deviation,
+        sets: new Set(),
+        text: `${out} < ${back} > ${into}`,
+      });
     }
   }
   const options: SlowOption[] = [];

@@ -18,6 +18,11 @@ export function bandBetween(lower: number | null, upper: number | null): Band {
   };
 }
 
+/** What pieces whose bits are set leave of a space. */
+export function spaceAfter(space: number, pieces: readonly { readonly height: number }[], inPack: number): number {
+  return pieces.reduce((left, { height }, place) => left - ((inPack >> place) & 1) * height, space);
+}
+
 /** One group of steels in a gap; every piece equally well known. */
 export function steels(
   space: number,
@@ -35,9 +40,7 @@ export function steels(
         loose: loose.map((height) => ({ id: `loose ${height}`, height, count: 1, uncertaintyClass: 0 })),
       },
     ],
-    clearanceKeeping: (kept) =>
-      fitted.reduce((left, { height }, place) => left - ((kept >> place) & 1) * height, space),
-    variance: () => 1,
+    predict: (inPack) => ({ spaceLeft: spaceAfter(space, fitted, inPack), variance: 1 }),
   };
 }
 
@@ -45,6 +48,7 @@ const group = (name: string, most: number): fc.Arbitrary<AdjusterGroup> =>
   fc
     .record({
       fitted: fc.array(fc.integer({ min: 1, max: 9 }), { maxLength: most }),
+      readBefore: fc.array(fc.integer({ min: 1, max: 9 }), { maxLength: 2 }),
       loose: fc.array(
         fc.record({
           height: fc.integer({ min: 1, max: 12 }),
@@ -54,9 +58,10 @@ const group = (name: string, most: number): fc.Arbitrary<AdjusterGroup> =>
         { maxLength: 4 },
       ),
     })
-    .map(({ fitted, loose }) => ({
+    .map(({ fitted, readBefore, loose }) => ({
       name,
       fitted: fitted.map((height, place) => ({ id: `${name} in ${place}`, height })),
+      readBefore: readBefore.map((height, place) => ({ id: `${name} out ${place}`, height })),
       loose: loose.map((piece, place) => ({ ...piece, id: `${name} loose ${place}` })),
     }));
 
@@ -73,7 +78,7 @@ export const smallQuestion: fc.Arbitrary<SwapQuestion> = fc
     spread: fc.tuple(fc.integer({ min: 0, max: 2 }), fc.integer({ min: 0, max: 2 })),
   })
   .map(({ groups, space, limits, target, tilt, spread }) => {
-    const fitted = groups.flatMap((each) => each.fitted);
+    const named = groups.flatMap((each) => [...each.fitted, ...(each.readBefore ?? [])]);
     const [lower, upper] = limits ?? [null, null];
     const isUpsideDown = lower !== null && upper !== null && lower > upper;
     return {
@@ -81,8 +86,9 @@ export const smallQuestion: fc.Arbitrary<SwapQuestion> = fc
       target,
       setsWanted: 1000,
       band: limits === null ? null : isUpsideDown ? bandBetween(upper, lower) : bandBetween(lower, upper),
-      clearanceKeeping: (kept) =>
-        fitted.reduce((left, { height }, i) => left - ((kept >> i) & 1) * height, space) + (tilt * (kept % 3)) / 8,
-      variance: (kept, [, second = 0, third = 0]) => 1 + (kept % 2) + spread[0] * second + spread[1] * third,
+      predict: (inPack, [first = 0, second = 0, third = 0]) => ({
+        spaceLeft: spaceAfter(space, named, inPack) + (tilt * (inPack % 3)) / 8 - first / 16,
+        variance: 1 + (inPack % 2) + spread[0] * second + spread[1] * third,
+      }),
     };
   });
