@@ -33,7 +33,7 @@ export const standing = z.strictObject({
 
 export const checkOfJob = savedCheck.extend({
   asFound: standing.nullable(),
-  /** The newest take that is not the as-found one; what the unit leaves with. */
+  /** The newest take of any phase: where the check stands now. */
   latest: standing.nullable(),
   override: z.strictObject({ by: z.string(), reason: z.string(), at: instant }).nullable(),
 });

@@ -1,5 +1,6 @@
 // End play in the bench's own terms: a washer is in, end play is read; a thicker washer gives less.
 import { accept, type Result, refuse } from '../base/result.ts';
+import { decimalsOf, roundToDecimals } from '../quantities/decimals.ts';
 import type { Limits } from '../statistics/conformity.ts';
 
 export type EndPlayOption = {
@@ -10,7 +11,7 @@ export type EndPlayOption = {
 
 /** The space the washer has to share with the end play: what is in, plus what was read with it. */
 export function spaceForWasher(washerIn: number, endPlay: number): number {
-  return roundTo(washerIn + endPlay, Math.max(decimalsOf(washerIn), decimalsOf(endPlay)));
+  return roundToDecimals(washerIn + endPlay, Math.max(decimalsOf(washerIn), decimalsOf(endPlay)));
 }
 
 /**
@@ -32,27 +33,18 @@ export function endPlayOptions(
   if (lower !== null && upper !== null && lower > upper) {
     return refuse('limits-upside-down', 'The lower limit is above the upper limit.');
   }
+  // Decimals in, decimals out: an end play of 0.031 lies on a limit of 0.031.
   const decimals = Math.max(...[space, target, ...thicknesses].map(decimalsOf));
   const options = [...new Set(thicknesses)]
     .map((thickness) => {
-      const endPlay = roundTo(space - thickness, decimals);
-      return { thickness, endPlay, absoluteDeviation: roundTo(Math.abs(endPlay - target), decimals) };
+      const endPlay = roundToDecimals(space - thickness, decimals);
+      return { thickness, endPlay, absoluteDeviation: roundToDecimals(Math.abs(endPlay - target), decimals) };
     })
     .filter(({ endPlay }) => endPlay >= Math.max(0, lower ?? 0) && (upper === null || endPlay <= upper))
     .sort((a, b) => a.absoluteDeviation - b.absoluteDeviation || a.thickness - b.thickness);
   if (options.length === 0) {
-    const wanted = roundTo(space - target, decimals);
+    const wanted = roundToDecimals(space - target, decimals);
     return refuse('nothing-fits', `No washer at hand fits; one of ${wanted} would bring the end play to its target.`);
   }
   return accept(options);
-}
-
-// Decimals in, decimals out: 0.097 − 0.066 is 0.031, and 0.031 lies on a limit of 0.031.
-function decimalsOf(value: number): number {
-  const [digits = '', exponent = '0'] = String(value).split('e');
-  return Math.max(0, (digits.split('.')[1]?.length ?? 0) - Number(exponent));
-}
-
-function roundTo(value: number, decimals: number): number {
-  return Number(value.toFixed(Math.min(100, decimals)));
 }

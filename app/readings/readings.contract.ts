@@ -50,7 +50,9 @@ export const evaluation = z.strictObject({
   mean: amount.nullable(),
   min: amount.nullable(),
   max: amount.nullable(),
-  harmonic: z.strictObject({ amplitude: amount, loosestAtDegrees: z.number(), isCocked: z.boolean() }).nullable(),
+  harmonic: z
+    .strictObject({ amplitude: amount, loosestAtDegrees: z.number().nullable(), isCocked: z.boolean() })
+    .nullable(),
   standardUncertainty: amount.nullable(),
   effectiveDegreesOfFreedom: z.number().nullable().describe('null means without limit, or unknown'),
   coverageFactor: z.number().nullable(),
@@ -95,6 +97,7 @@ export const take = z.strictObject({
   checkId: id,
   phase: z.enum(phases),
   mode: z.enum(['quick', 'final']),
+  method: z.enum(methods),
   mockUpNumber: z.int().nonnegative().nullable(),
   note: line,
   setup: setup.nullable(),
@@ -129,7 +132,9 @@ export const readingsContract = {
       checkId: id,
       phase: z.enum(phases),
       mode: z.enum(['quick', 'final']),
-      setup: setup.nullable(),
+      /** How it is read; left out, the way the spec means it. Another way is judged with a remark. */
+      method: z.enum(methods).optional(),
+      setup: setup.nullable().describe('needed by air'),
       note: line.describe('what was changed before it: "bushing changed", "washer 78.0"'),
       by: id,
     }),

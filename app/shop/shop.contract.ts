@@ -18,11 +18,14 @@ export const settings = z.strictObject({
   warranty: line.describe('the line at the foot of the build report'),
   /** Not back to zero by more than this: the spot is done again. */
   zeroReturnLimit_nm: length_nm.positive(),
-  /** Two reads of one spot that differ by more ask for a third; a spot this far from the others is asked again. */
+  /** Two reads of one spot that differ by more ask for a third. */
   repeatLimit_nm: length_nm.positive(),
+  /** More than this from the tightest spot to the loosest is uneven; a spot this far from the others is asked again. */
   unevenLimit_nm: length_nm.positive(),
-  /** How well this shop repeats one reading by air, one standard deviation, and what that rests on. */
+  /** How well this shop repeats one reading, one standard deviation: by air, by dial, by micrometer; what that rests on. */
   repeatability_nm: length_nm.positive(),
+  dialRepeatability_nm: length_nm.positive(),
+  directRepeatability_nm: length_nm.positive(),
   repeatabilityDegreesOfFreedom: z.int().positive(),
   handForceHalfWidth_nm: length_nm.nonnegative(),
   baseOnPumpHalfWidth_nm: length_nm.nonnegative(),

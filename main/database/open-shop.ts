@@ -1,0 +1,112 @@
+// A shop file, opened: refused if it is not ours or newer, backed up before it is migrated, checked, then lent out
+// one transaction at a time.
+import { existsSync, readFileSync, statSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import type Sqlite from 'better-sqlite3';
+import { type Kysely, sql } from 'kysely';
+import { applicationId, newestSchema } from '../../migrations/index.ts';
+import type { Clock } from '../ports/clock.ts';
+import { backUp } from './back-up.ts';
+import { openConnection, queriesOn } from './connection.ts';
+import { StorageError } from './errors.ts';
+import { migrate } from './migrate.ts';
+import type { Reading, Tables, Writing } from './tables.ts';
+
+export type OpenShop = {
+  readonly file: string;
+  readonly backupFolder: string;
+  readonly clock: Clock;
+  /** Runs `act` on one unchanging view of the file. */
+  read<T>(act: (reading: Reading) => Promise<T>): Promise<T>;
+  /** Runs `act` in one transaction: all of it is kept, or nothing when it throws. */
+  write<T>(act: (writing: Writing, now: string) => Promise<T>): Promise<T>;
+  /** Copies the file, whole and checked, into the backup folder. */
+  backUp(): Promise<string>;
+  close(): Promise<void>;
+};
+
+/**
+ * Opens `file` for writing (making it if it is not there) or for reading only.
+ * Throws a StorageError: foreign, newer, damaged, cannot-open; the file is then as it was.
+ */
+export async function openShop(file: string, mode: 'read' | 'write', clock: Clock): Promise<OpenShop> {
+  const backupFolder = join(dirname(file), 'backups');
+  const schema = existsSync(file) ? schemaOf(file) : 0;
+  if (mode === 'read' && schema < newestSchema) {
+    throw new StorageError(
+      'older',
+      'This shop file is from an older Thoubook: open it for writing once to bring it up to date.',
+    );
+  }
+  const connection = openConnection(file, mode);
+  try {
+    const database = queriesOn(connection);
+    if (mode === 'write' && schema < newestSchema) {
+      if (schema > 0) await backUp(connection, backupFolder, clock());
+      await migrate(database);
+    }
+    assertSound(connection);
+    return lend(connection, database, backupFolder, clock);
+  } catch (thrown) {
+    connection.close();
+    throw thrown;
+  }
+}
+
+/** The schema number of a shop file, looking without touching. An empty file counts as not there yet. */
+function schemaOf(file: string): number {
+  if (statSync(file).size === 0) return 0;
+  const header = readFileSync(file).subarray(0, 16).toString('latin1');
+  if (header !== 'SQLite format 3\0') throw new StorageError('foreign', 'This file is not a shop file.');
+  const connection = openConnection(file, 'read');
+  try {
+    if (connection.pragma('application_id', { simple: true }) !== applicationId) {
+      throw new StorageError('foreign', 'This file is a database, but not a shop file.');
+    }
+    const schema = Number(connection.pragma('user_version', { simple: true }));
+    if (schema > newestSchema) {
+      throw new StorageError(
+        'newer',
+        'This shop file is from a newer Thoubook: update Thoubook to open it. Nothing was changed.',
+      );
+    }
+    return schema;
+  } finally {
+    connection.close();
+  }
+}
+
+function assertSound(connection: Sqlite.Database): void {
+  const verdict = connection.pragma('quick_check(1)', { simple: true });
+  if (verdict !== 'ok') {
+    throw new StorageError('damaged', 'The shop file is damaged: restore the newest backup.');
+  }
+}
+
+function lend(connection: Sqlite.Database, database: Kysely<Tables>, backupFolder: string, clock: Clock): OpenShop {
+  // `begin immediate` takes the write lock at once, so a second window waits instead of failing half way.
+  const inside = <T>(begin: string, act: (executor: Kysely<Tables>) => Promise<T>): Promise<T> =>
+    database.connection().execute(async (executor) => {
+      await sql.raw(begin).execute(executor);
+      try {
+        const value = await act(executor);
+        await sql.raw('commit').execute(executor);
+        return value;
+      } catch (thrown) {
+        if (connection.inTransaction) await sql.raw('rollback').execute(executor);
+        throw thrown;
+      }
+    });
+  return {
+    file: connection.name,
+    backupFolder,
+    clock,
+    read: (act) => inside('begin', act),
+    write: (act) =>
+      inside('begin immediate', (executor) => act(executor as Kysely<Tables> & { writes: true }, clock())),
+    backUp: () => backUp(connection, backupFolder, clock()),
+    close: async () => {
+      await database.destroy();
+    },
+  };
+}

@@ -1,0 +1,110 @@
+// The ticket as a thing that is opened, moved and closed. What its readings say is in ticket.service.
+import type { Use } from '../../app/units/units.contract.ts';
+import { customerAtCheckIn } from '../customers/customers.service.ts';
+import { found, Refused } from '../database/errors.ts';
+import type { Reading, Writing } from '../database/tables.ts';
+import { personAtWork } from '../shop/shop.service.ts';
+import { findCheck, newestRevision } from '../specs/specs.repository.ts';
+import { unitAtCheckIn } from '../units/units.service.ts';
+import * as repository from './jobs.repository.ts';
+
+export async function listStages(reading: Reading) {
+  const stages = await repository.listStages(reading);
+  return stages.map((stage) => ({ stageId: stage.stage_id, name: stage.name, isClosed: stage.is_closed === 1 }));
+}
+
+export async function listJobs(reading: Reading, input: { text: string; includeClosed: boolean }) {
+  const rows = await repository.listJobs(reading, input);
+  return rows.map(({ is_closed, ...row }) => ({ ...row, isClosed: is_closed === 1 }));
+}
+
+export async function checkIn(
+  writing: Writing,
+  now: string,
+  input: {
+    customer: { customerId: number } | { name: string; phone: string; email: string };
+    unit: { unitId: number } | { familyId: number; serial: string; vehicle: string; use: Use };
+    complaint: string;
+    caseTag: string;
+    distance: { amount: number; unit: 'miles' | 'km' | 'passes' } | null;
+    by: number;
+  },
+) {
+  await personAtWork(writing, input.by);
+  const customerId = await customerAtCheckIn(writing, input.customer);
+  const unit = await unitAtCheckIn(writing, input.unit);
+  const revision = found(await newestRevision(writing, unit.familyId), 'spec sheet');
+  const number = await repository.nextNumber(writing);
+  const { complaint, caseTag, distance, by } = input;
+  const jobId = await repository.insertJob(writing, {
+    number,
+    customerId,
+    unitId: unit.unitId,
+    revisionId: revision.revision_id,
+    complaint,
+    caseTag,
+    distance,
+    by,
+    now,
+  });
+  const [first] = await repository.listStages(writing);
+  await repository.enterStage(writing, { jobId, stageId: found(first, 'stage').stage_id, by, now });
+  return { jobId, number };
+}
+
+export async function moveToStage(
+  writing: Writing,
+  now: string,
+  input: { jobId: number; stageId: number; by: number },
+) {
+  await personAtWork(writing, input.by);
+  const job = await getJobRow(writing, input.jobId);
+  const stages = await repository.listStages(writing);
+  const stage = found(
+    stages.find((each) => each.stage_id === input.stageId),
+    'stage',
+  );
+  const current = await repository.currentStage(writing, input.jobId);
+  if (current.stage_id === stage.stage_id)
+    throw new Refused('same-stage', `Job ${job.number} is in ${stage.name} already.`);
+  await repository.enterStage(writing, { ...input, now });
+  return {};
+}
+
+export async function overrideCheck(
+  writing: Writing,
+  now: string,
+  input: { jobId: number; checkId: number; reason: string; by: number },
+) {
+  await personAtWork(writing, input.by);
+  const job = await jobAtWork(writing, input.jobId);
+  await checkOfJobRow(writing, job, input.checkId);
+  await repository.insertOverride(writing, { ...input, now });
+  return {};
+}
+
+export async function getJobRow(reading: Reading, jobId: number) {
+  return found(await repository.findJob(reading, jobId), 'job');
+}
+
+/** The job, or a refusal when it is closed: a closed job takes no more entries. */
+export async function jobAtWork(reading: Reading, jobId: number) {
+  const job = await getJobRow(reading, jobId);
+  const stage = await repository.currentStage(reading, jobId);
+  if (stage.is_closed === 1) {
+    throw new Refused('job-closed', `Job ${job.number} is closed: move it to an open stage to write to it.`);
+  }
+  return job;
+}
+
+/** A check of the job's own spec revision, or a refusal. */
+export async function checkOfJobRow(reading: Reading, job: { number: number; revision_id: number }, checkId: number) {
+  const row = await reading
+    .selectFrom('checks')
+    .select('revision_id')
+    .where('check_id', '=', checkId)
+    .executeTakeFirst();
+  const check = row?.revision_id === job.revision_id ? await findCheck(reading, checkId) : undefined;
+  if (!check) throw new Refused('not-found', `Job ${job.number} has no such check.`);
+  return check;
+}

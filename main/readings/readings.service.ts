@@ -1,0 +1,246 @@
+// Taking readings: begin a take, append a line, supersede a misread one, and say what a take amounts to.
+import { evaluateTake } from '../../app/readings/evaluate-take.ts';
+import type { NoteKind, Phase, Setup, Take } from '../../app/readings/readings.contract.ts';
+import {
+  type LineField,
+  parseLine,
+  sayBack,
+  type TypedReading,
+  valueOfReading,
+} from '../../app/readings/typed-line.ts';
+import { nameVariant } from '../../app/readings/variant.ts';
+import type { Settings } from '../../app/shop/shop.contract.ts';
+import type { ReadingMethod } from '../../app/specs/spec-sheet.ts';
+import type { SavedCheck } from '../../app/specs/specs.contract.ts';
+import { accepted, found, Refused } from '../database/errors.ts';
+import type { Reading, Writing } from '../database/tables.ts';
+import { checkOfJobRow, getJobRow, jobAtWork } from '../jobs/jobs.service.ts';
+import { newestMockUpId } from '../packs/packs.repository.ts';
+import { getSettings, personAtWork } from '../shop/shop.service.ts';
+import { findCheck } from '../specs/specs.repository.ts';
+import * as repository from './readings.repository.ts';
+
+const usualDialFaceCounts = 100;
+
+export async function lastSetup(reading: Reading, input: { jobId: number; checkId: number }): Promise<Setup | null> {
+  return (await repository.lastSetup(reading, input.jobId, input.checkId)) ?? null;
+}
+
+export async function latestTake(reading: Reading, input: { jobId: number; checkId: number }): Promise<Take | null> {
+  return (await listTakes(reading, input)).at(-1) ?? null;
+}
+
+export async function listTakes(reading: Reading, input: { jobId: number; checkId: number }): Promise<Take[]> {
+  const job = await getJobRow(reading, input.jobId);
+  const check = await checkOfJobRow(reading, job, input.checkId);
+  const settings = await getSettings(reading);
+  const rows = await repository.listTakes(reading, input.jobId, input.checkId);
+  return Promise.all(rows.map((row) => takeOfRow(reading, row, check, settings)));
+}
+
+export async function getTake(reading: Reading, { takeId }: { takeId: number }): Promise<Take> {
+  const row = found(await repository.findTake(reading, takeId), 'take');
+  const check = found(await findCheck(reading, row.check_id), 'check');
+  return takeOfRow(reading, row, check, await getSettings(reading));
+}
+
+/** Every take of a job, by check, oldest first: what the ticket and the report stand on. */
+export async function takesOfJob(
+  reading: Reading,
+  jobId: number,
+  checks: readonly SavedCheck[],
+): Promise<Map<number, Take[]>> {
+  const settings = await getSettings(reading);
+  const takes = new Map<number, Take[]>(checks.map((check) => [check.checkId, []]));
+  for (const row of await repository.listTakesOfJob(reading, jobId)) {
+    const check = checks.find((each) => each.checkId === row.check_id);
+    if (check) takes.get(check.checkId)?.push(await takeOfRow(reading, row, check, settings));
+  }
+  return takes;
+}
+
+export async function startTake(
+  writing: Writing,
+  now: string,
+  input: {
+    jobId: number;
+    checkId: number;
+    phase: Phase;
+    mode: 'quick' | 'final';
+    method?: ReadingMethod | undefined;
+    setup: Setup | null;
+    note: string;
+    by: number;
+  },
+) {
+  await personAtWork(writing, input.by);
+  const job = await jobAtWork(writing, input.jobId);
+  const check = await checkOfJobRow(writing, job, input.checkId);
+  const method = input.method ?? check.method;
+  if (method === 'air' && input.setup === null) {
+    throw new Refused('setup', 'Say how the dial stands first: the setup card.', 'setup');
+  }
+  if ((method === 'air' || method === 'feeler') && check.quantity !== 'length') {
+    throw new Refused('method', `${check.name} cannot be read by ${method}.`, 'method');
+  }
+  const mockUpId =
+    check.packId === null || input.phase === 'as found'
+      ? null
+      : ((await newestMockUpId(writing, input.jobId, check.packId)) ?? null);
+  const takeId = await repository.insertTake(writing, { ...input, method, mockUpId, now });
+  return { takeId };
+}
+
+export async function recordReading(
+  writing: Writing,
+  now: string,
+  input: {
+    takeId: number;
+    spot: number;
+    typed: string;
+    isZeroedAgain: boolean;
+    meaning: 'air only' | 'total' | null;
+    by: number;
+  },
+) {
+  const readingId = await append(writing, now, { ...input, supersedesId: null, reason: '' });
+  return { readingId, take: await getTake(writing, input) };
+}
+
+export async function supersedeReading(
+  writing: Writing,
+  now: string,
+  input: {
+    readingId: number;
+    typed: string;
+    isZeroedAgain: boolean;
+    meaning: 'air only' | 'total' | null;
+    reason: string;
+    by: number;
+  },
+) {
+  const misread = found(await repository.findReading(writing, input.readingId), 'reading');
+  if (misread.superseded_by_id !== null) {
+    throw new Refused('superseded', 'That reading was superseded already: supersede the one in its place.');
+  }
+  const { take_id: takeId, spot } = misread;
+  const readingId = await append(writing, now, { ...input, takeId, spot, supersedesId: input.readingId });
+  return { readingId, take: await getTake(writing, { takeId }) };
+}
+
+async function append(
+  writing: Writing,
+  now: string,
+  line: {
+    takeId: number;
+    spot: number;
+    typed: string;
+    isZeroedAgain: boolean;
+    meaning: 'air only' | 'total' | null;
+    supersedesId: number | null;
+    reason: string;
+    by: number;
+  },
+): Promise<number> {
+  await personAtWork(writing, line.by);
+  const take = found(await repository.findTake(writing, line.takeId), 'take');
+  await jobAtWork(writing, take.job_id);
+  const check = found(await findCheck(writing, take.check_id), 'check');
+  const setup = take.setup_id === null ? null : ((await repository.findSetup(writing, take.setup_id)) ?? null);
+  const field = lineField(check, take.method, setup, await getSettings(writing));
+  const reading = accepted(
+    parseLine(line.typed, { ...field, isZeroedAgain: line.isZeroedAgain, meaning: line.meaning }),
+    'typed',
+  );
+  const value = valueOfReading(reading);
+  if (check.limits.kind === 'variants' && value !== null) accepted(nameVariant(value, check), 'typed');
+  return repository.insertReading(writing, { ...line, reading, now });
+}
+
+export async function noteAtSpot(
+  writing: Writing,
+  now: string,
+  input: { takeId: number; spot: number; what: NoteKind; by: number },
+) {
+  await personAtWork(writing, input.by);
+  const take = found(await repository.findTake(writing, input.takeId), 'take');
+  await jobAtWork(writing, take.job_id);
+  await repository.insertSpotNote(writing, { ...input, now });
+  return {};
+}
+
+// Bare numbers of a length are in the unit the spec line is in, which the builder sees beside the entry.
+function lineField(
+  check: SavedCheck,
+  method: ReadingMethod,
+  setup: Setup | null,
+  settings: Settings,
+): Omit<LineField, 'isZeroedAgain' | 'meaning'> {
+  return {
+    method,
+    quantity: check.quantity,
+    unit: check.unit,
+    decimalMark: settings.decimalMark,
+    dialFaceCounts: setup?.dialFaceCounts ?? usualDialFaceCounts,
+  };
+}
+
+async function takeOfRow(
+  reading: Reading,
+  row: repository.TakeRow,
+  check: SavedCheck,
+  settings: Settings,
+): Promise<Take> {
+  const setup = row.setup_id === null ? null : ((await repository.findSetup(reading, row.setup_id)) ?? null);
+  const rows = await repository.listReadings(reading, row.take_id);
+  const notes = await repository.listSpotNotes(reading, row.take_id);
+  const field = lineField(check, row.method, setup, settings);
+  const lines = rows.map((line) => ({ line, typed: repository.typedReadingOf(line) }));
+  const standing = lines.filter(({ line }) => line.superseded_by_id === null);
+  return {
+    takeId: row.take_id,
+    jobId: row.job_id,
+    checkId: row.check_id,
+    phase: row.phase,
+    mode: row.mode,
+    method: row.method,
+    mockUpNumber: row.phase === 'as found' && check.packId !== null ? 0 : row.mock_up_number,
+    note: row.note,
+    setup,
+    startedAt: row.started_at,
+    by: row.initials,
+    readings: lines.map(({ line, typed }) => readingOf(line, typed, field)),
+    notes: notes.map((note) => ({ spot: note.spot, what: note.what, at: note.noted_at, by: note.initials })),
+    evaluation: evaluateTake({
+      check,
+      method: row.method,
+      setup,
+      settings,
+      readings: standing.map(({ line, typed }) => ({ spot: line.spot, reading: typed })),
+      willNotHold: notes.some((note) => note.what === 'will not hold air'),
+    }),
+  };
+}
+
+function readingOf(
+  line: repository.ReadingRow,
+  typed: TypedReading,
+  field: Pick<LineField, 'quantity' | 'unit' | 'decimalMark'>,
+): Take['readings'][number] {
+  return {
+    readingId: line.reading_id,
+    spot: line.spot,
+    typed: line.typed,
+    method: line.method,
+    push: line.push_amount,
+    air: line.air_amount,
+    value: valueOfReading(typed),
+    isAirOnly: line.is_air_only === 1,
+    saidBack: sayBack(typed, field),
+    at: line.taken_at,
+    by: line.initials,
+    supersededById: line.superseded_by_id,
+    supersedesId: line.supersedes_id,
+    reason: line.reason,
+  };
+}

@@ -1,0 +1,22 @@
+// Every method of the contract and who answers it. The type holds that none is missing.
+import type { MethodName, Output, ParsedInput } from '../../app/contract/contract.ts';
+import { customersHandlers } from '../customers/customers.handlers.ts';
+import { jobsHandlers } from '../jobs/jobs.handlers.ts';
+import { packsHandlers } from '../packs/packs.handlers.ts';
+import { readingsHandlers } from '../readings/readings.handlers.ts';
+import type { Desk } from '../shop/desk.ts';
+import { shopHandlers } from '../shop/shop.handlers.ts';
+import { specsHandlers } from '../specs/specs.handlers.ts';
+import { stockHandlers } from '../stock/stock.handlers.ts';
+import { unitsHandlers } from '../units/units.handlers.ts';
+
+export const handlers: { [M in MethodName]: (desk: Desk, input: ParsedInput<M>) => Promise<Output<M>> } = {
+  ...shopHandlers,
+  ...customersHandlers,
+  ...unitsHandlers,
+  ...specsHandlers,
+  ...jobsHandlers,
+  ...readingsHandlers,
+  ...packsHandlers,
+  ...stockHandlers,
+};

@@ -1,0 +1,53 @@
+// The demo shop: an invented shop with the KX3 sheet, one unit half built and one just come in. Filled by the same
+// calls a person's hands make.
+import { contract, type MethodName, type Output } from '../../../app/contract/contract.ts';
+import type { OpenShop } from '../../database/open-shop.ts';
+import { jobsHandlers } from '../../jobs/jobs.handlers.ts';
+import { packsHandlers } from '../../packs/packs.handlers.ts';
+import { readingsHandlers } from '../../readings/readings.handlers.ts';
+import { specsHandlers } from '../../specs/specs.handlers.ts';
+import { stockHandlers } from '../../stock/stock.handlers.ts';
+import { Desk } from '../desk.ts';
+import { fillShop } from '../shop.service.ts';
+import { type Caller, layOutLooseSteels, measureAsFound, openJob } from './kx3-job.ts';
+import { kx3Sheet } from './kx3-sheet.ts';
+
+const handlers = { ...specsHandlers, ...jobsHandlers, ...packsHandlers, ...readingsHandlers, ...stockHandlers };
+
+/** Calls the rooms as the dispatcher does, on a shop that no desk has open yet. */
+function callerOn(shop: OpenShop): Caller {
+  const desk = Desk.over(shop, '');
+  return async <M extends MethodName>(name: M, input: unknown) => {
+    if (!(name in handlers)) throw new Error(`the demo does not call ${name}`);
+    const run = handlers[name as keyof typeof handlers] as (desk: Desk, input: unknown) => Promise<unknown>;
+    return (await run(desk, contract[name].input.parse(input))) as Output<M>;
+  };
+}
+
+export async function fillDemoShop(shop: OpenShop): Promise<void> {
+  await shop.write((writing) =>
+    fillShop(writing, {
+      shopName: 'Harrow Lane Transmission',
+      lengthUnit: 'thou',
+      paper: 'letter',
+      personName: 'Rosa Aldane',
+      personInitials: 'RA',
+      isDemo: true,
+    }),
+  );
+  const call = callerOn(shop);
+  const by = 1;
+  const { familyId } = await call('specs.addFamily', { name: 'KX3', by });
+  await call('specs.saveSheet', { familyId, sheet: kx3Sheet, sourceNote: 'invented, for the demo', by });
+  await layOutLooseSteels(call, by);
+  const job = await openJob(call, familyId, by);
+  await measureAsFound(job);
+  await call('jobs.checkIn', {
+    customer: { name: 'Ilse Brandvold', phone: '555 0144', email: '' },
+    unit: { familyId, serial: 'KX3-20-0417', vehicle: 'delivery van', use: 'street' },
+    complaint: 'Late into third when cold.',
+    caseTag: '2',
+    distance: { amount: 91_250, unit: 'miles' },
+    by,
+  });
+}

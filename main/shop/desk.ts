@@ -1,0 +1,129 @@
+// What is open on this desk: the shop's own file or the demo's, never both. Both shells hold one desk.
+import { appendFileSync, existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { Refused } from '../database/errors.ts';
+import { type OpenShop, openShop } from '../database/open-shop.ts';
+import type { Clock } from '../ports/clock.ts';
+
+const ownFile = 'shop.thoubook';
+const demoFile = 'demo.thoubook';
+const choiceFile = 'open.json';
+
+export class Desk {
+  readonly folder: string;
+  readonly clock: Clock;
+  #shop: OpenShop | undefined;
+  #faults = 0;
+  readonly #listeners = new Set<() => void>();
+
+  constructor(folder: string, clock: Clock) {
+    this.folder = folder;
+    this.clock = clock;
+  }
+
+  /** A desk whose drawers are `folder`, with the file open that was open last. */
+  static async at(folder: string, clock: Clock): Promise<Desk> {
+    mkdirSync(folder, { recursive: true });
+    const desk = new Desk(folder, clock);
+    const file = desk.#lastChoice();
+    if (file !== undefined) await desk.#open(file);
+    return desk;
+  }
+
+  /** A desk for one given file, as a shell command wants it. */
+  static over(shop: OpenShop, folder: string): Desk {
+    const desk = new Desk(folder, shop.clock);
+    desk.#shop = shop;
+    return desk;
+  }
+
+  /** The open shop, or a refusal. */
+  shop(): OpenShop {
+    if (!this.#shop) throw new Refused('no-shop', 'No shop is open: start one or open the demo first.');
+    return this.#shop;
+  }
+
+  openShopOrNone(): OpenShop | undefined {
+    return this.#shop;
+  }
+
+  hasOwnFile(): boolean {
+    return existsSync(join(this.folder, ownFile));
+  }
+
+  async openOwn(): Promise<void> {
+    if (!this.hasOwnFile()) throw new Refused('no-shop', 'There is no shop file yet: start one first.');
+    await this.#open(ownFile);
+  }
+
+  /** Makes the shop's own file, filled by `fill`; when that fails nothing stays behind. */
+  async makeOwn(fill: (shop: OpenShop) => Promise<void>): Promise<void> {
+    if (this.hasOwnFile()) throw new Refused('shop-exists', 'There is already a shop file here: open it instead.');
+    await this.#make(ownFile, fill);
+  }
+
+  async openDemo(fill: (shop: OpenShop) => Promise<void>): Promise<void> {
+    if (existsSync(join(this.folder, demoFile))) await this.#open(demoFile);
+    else await this.#make(demoFile, fill);
+  }
+
+  async #make(name: string, fill: (shop: OpenShop) => Promise<void>): Promise<void> {
+    const file = join(this.folder, name);
+    const shop = await openShop(file, 'write', this.clock);
+    try {
+      await fill(shop);
+    } catch (thrown) {
+      await shop.close();
+      for (const rest of ['', '-wal', '-shm']) rmSync(`${file}${rest}`, { force: true });
+      throw thrown;
+    }
+    await this.#become(shop, name);
+  }
+
+  async #open(name: string): Promise<void> {
+    await this.#become(await openShop(join(this.folder, name), 'write', this.clock), name);
+  }
+
+  async #become(shop: OpenShop, name: string): Promise<void> {
+    await this.#shop?.close();
+    this.#shop = shop;
+    writeFileSync(join(this.folder, choiceFile), JSON.stringify({ open: name }));
+  }
+
+  #lastChoice(): string | undefined {
+    const choice = join(this.folder, choiceFile);
+    const last = existsSync(choice) && readFileSync(choice, 'utf8').includes(demoFile) ? demoFile : ownFile;
+    return [last, ownFile].find((name) => existsSync(join(this.folder, name)));
+  }
+
+  /** Calls `listener` after every write, until the answered function is called. */
+  onChange(listener: () => void): () => void {
+    this.#listeners.add(listener);
+    return () => this.#listeners.delete(listener);
+  }
+
+  announceChange(): void {
+    for (const listener of this.#listeners) listener();
+  }
+
+  /** Writes a bug down beside the shop file and answers the number a person can quote. */
+  logFault(where: string, thrown: unknown): string {
+    this.#faults += 1;
+    const at = this.clock();
+    const id = `${at.slice(0, 19).replace(/\D/g, '')}-${this.#faults}`;
+    const what = thrown instanceof Error ? (thrown.stack ?? thrown.message) : String(thrown);
+    const entry = `${id} ${where}\n${what}\n`;
+    try {
+      appendFileSync(join(this.folder, 'faults.log'), entry);
+    } catch {
+      // The disk may be what failed; the entry then goes to the terminal alone.
+    }
+    console.error(entry);
+    return id;
+  }
+
+  async close(): Promise<void> {
+    await this.#shop?.close();
+    this.#shop = undefined;
+  }
+}

@@ -1,0 +1,47 @@
+// The shop, from the contract to the desk and the service.
+import { readdirSync, statSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Handlers } from '../rpc/handler.ts';
+import { fillDemoShop } from './demo/demo-shop.ts';
+import { addPerson, changeSettings, fillShop, getShop, retirePerson } from './shop.service.ts';
+
+export const shopHandlers: Handlers<'shop'> = {
+  'shop.getShop': async (desk) => {
+    const drawers = { folder: desk.folder, hasShopFile: desk.hasOwnFile() };
+    const shop = desk.openShopOrNone();
+    if (!shop) return { open: false, ...drawers };
+    return {
+      open: true,
+      ...drawers,
+      file: shop.file,
+      backupFolder: shop.backupFolder,
+      lastBackupAt: newestFileTime(shop.backupFolder),
+      ...(await shop.read(getShop)),
+    };
+  },
+  'shop.createShop': async (desk, input) => {
+    await desk.makeOwn((shop) => shop.write((writing) => fillShop(writing, { ...input, isDemo: false })));
+    return {};
+  },
+  'shop.openDemoShop': async (desk) => {
+    await desk.openDemo(fillDemoShop);
+    return {};
+  },
+  'shop.openOwnShop': async (desk) => {
+    await desk.openOwn();
+    return {};
+  },
+  'shop.changeSettings': (desk, input) => desk.shop().write((writing) => changeSettings(writing, input)),
+  'shop.addPerson': (desk, input) => desk.shop().write((writing) => addPerson(writing, input)),
+  'shop.retirePerson': (desk, input) => desk.shop().write((writing, now) => retirePerson(writing, now, input)),
+  'shop.backUp': async (desk) => ({ file: await desk.shop().backUp() }),
+};
+
+function newestFileTime(folder: string): string | null {
+  try {
+    const times = readdirSync(folder).map((name) => statSync(join(folder, name)).mtime.toISOString());
+    return times.toSorted().at(-1) ?? null;
+  } catch {
+    return null;
+  }
+}

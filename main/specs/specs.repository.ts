@@ -1,0 +1,339 @@
+// Spec sheets in and out of the file.
+import type { Limits, PlacementRule, SpecSheet } from '../../app/specs/spec-sheet.ts';
+import type { SavedCheck, SavedPack } from '../../app/specs/specs.contract.ts';
+import type { Reading, Writing } from '../database/tables.ts';
+import type { ChecksTable } from './specs.tables.ts';
+
+export function findFamily(reading: Reading, familyId: number) {
+  return reading.selectFrom('families').selectAll().where('family_id', '=', familyId).executeTakeFirst();
+}
+
+export function findFamilyNamed(reading: Reading, name: string) {
+  return reading.selectFrom('families').selectAll().where('name', '=', name).executeTakeFirst();
+}
+
+export function listFamilies(reading: Reading) {
+  return reading.selectFrom('families').selectAll().orderBy('name').execute();
+}
+
+export function newestRevision(reading: Reading, familyId: number) {
+  return revisions(reading)
+    .where('revisions.family_id', '=', familyId)
+    .orderBy('number', 'desc')
+    .limit(1)
+    .executeTakeFirst();
+}
+
+export function findRevision(reading: Reading, revisionId: number) {
+  return revisions(reading).where('revision_id', '=', revisionId).executeTakeFirst();
+}
+
+export function findRevisionNumbered(reading: Reading, familyId: number, number: number) {
+  return revisions(reading).where('revisions.family_id', '=', familyId).where('number', '=', number).executeTakeFirst();
+}
+
+function revisions(reading: Reading) {
+  return reading
+    .selectFrom('revisions')
+    .innerJoin('families', 'families.family_id', 'revisions.family_id')
+    .innerJoin('people', 'people.person_id', 'revisions.saved_by')
+    .select([
+      'revision_id',
+      'revisions.family_id',
+      'families.name as family_name',
+      'number',
+      'source_note',
+      'saved_at',
+      'people.initials',
+    ])
+    .select((row) =>
+      row
+        .exists(row.selectFrom('jobs').select('job_id').whereRef('jobs.revision_id', '=', 'revisions.revision_id'))
+        .as('is_frozen'),
+    );
+}
+
+export async function insertRevision(
+  writing: Writing,
+  row: { familyId: number; number: number; sourceNote: string; by: number; now: string },
+): Promise<number> {
+  const { revision_id } = await writing
+    .insertInto('revisions')
+    .values({
+      family_id: row.familyId,
+      number: row.number,
+      source_note: row.sourceNote,
+      saved_at: row.now,
+      saved_by: row.by,
+    })
+    .returning('revision_id')
+    .executeTakeFirstOrThrow();
+  return revision_id;
+}
+
+export async function insertSheet(writing: Writing, revisionId: number, sheet: SpecSheet): Promise<void> {
+  const packIds = new Map<string, number>();
+  for (const [position, pack] of sheet.packs.entries()) {
+    const { pack_id } = await writing
+      .insertInto('packs')
+      .values({ revision_id: revisionId, position, name: pack.name, note: pack.note })
+      .returning('pack_id')
+      .executeTakeFirstOrThrow();
+    packIds.set(pack.name, pack_id);
+    await insertSlots(writing, pack_id, pack.slots);
+    await insertRules(writing, pack_id, pack.rules);
+  }
+  for (const [position, check] of sheet.checks.entries()) {
+    const { check_id } = await writing
+      .insertInto('checks')
+      .values({
+        revision_id: revisionId,
+        position,
+        pack_id: check.packName === null ? null : (packIds.get(check.packName) ?? null),
+        name: check.name,
+        heading: check.group,
+        method: check.method,
+        quantity: check.quantity,
+        unit: check.unit,
+        limit_kind: check.limits.kind,
+        low_amount: 'low' in check.limits ? check.limits.low : null,
+        target_amount: 'target' in check.limits ? check.limits.target : null,
+        high_amount: 'high' in check.limits ? check.limits.high : null,
+        holds_for: check.holdsFor,
+        wave_state: check.waveState,
+        spots: check.spots,
+        source_note: check.sourceNote,
+      })
+      .returning('check_id')
+      .executeTakeFirstOrThrow();
+    const variants = check.limits.kind === 'variants' ? check.limits.variants : [];
+    for (const [place, variant] of variants.entries()) {
+      await writing
+        .insertInto('check_variants')
+        .values({
+          check_id,
+          position: place,
+          name: variant.name,
+          nominal_amount: variant.nominal,
+          within_amount: variant.within,
+        })
+        .execute();
+    }
+    for (const height_nm of new Set(check.shims_nm)) {
+      await writing.insertInto('check_shims').values({ check_id, height_nm }).execute();
+    }
+  }
+}
+
+async function insertSlots(
+  writing: Writing,
+  packId: number,
+  slots: SpecSheet['packs'][number]['slots'],
+): Promise<void> {
+  for (const [position, slot] of slots.entries()) {
+    const { slot_id } = await writing
+      .insertInto('slots')
+      .values({
+        pack_id: packId,
+        position: position + 1,
+        kind: slot.kind,
+        nominal_nm: slot.nominal_nm,
+        is_adjuster: slot.isAdjuster ? 1 : 0,
+        outline: slot.outline,
+        facing: slot.facing,
+      })
+      .returning('slot_id')
+      .executeTakeFirstOrThrow();
+    for (const height_nm of new Set(slot.catalogue_nm)) {
+      await writing.insertInto('slot_catalogue').values({ slot_id, height_nm }).execute();
+    }
+  }
+}
+
+async function insertRules(writing: Writing, packId: number, rules: readonly PlacementRule[]): Promise<void> {
+  for (const [position, rule] of rules.entries()) {
+    const { placement_rule_id } = await writing
+      .insertInto('placement_rules')
+      .values({ pack_id: packId, position, rule: rule.kind, kind: rule.pieceKind })
+      .returning('placement_rule_id')
+      .executeTakeFirstOrThrow();
+    for (const place of rule.kind === 'all-equal' ? [] : new Set(rule.places)) {
+      await writing.insertInto('placement_rule_places').values({ placement_rule_id, place }).execute();
+    }
+  }
+}
+
+/** Takes an unused revision's packs and checks away, so that a new sheet can take their place. */
+export async function deleteSheet(writing: Writing, revisionId: number): Promise<void> {
+  const checkIds = writing.selectFrom('checks').select('check_id').where('revision_id', '=', revisionId);
+  const packIds = writing.selectFrom('packs').select('pack_id').where('revision_id', '=', revisionId);
+  const slotIds = writing.selectFrom('slots').select('slot_id').where('pack_id', 'in', packIds);
+  const ruleIds = writing.selectFrom('placement_rules').select('placement_rule_id').where('pack_id', 'in', packIds);
+  await writing.deleteFrom('check_variants').where('check_id', 'in', checkIds).execute();
+  await writing.deleteFrom('check_shims').where('check_id', 'in', checkIds).execute();
+  await writing.deleteFrom('checks').where('revision_id', '=', revisionId).execute();
+  await writing.deleteFrom('slot_catalogue').where('slot_id', 'in', slotIds).execute();
+  await writing.deleteFrom('slots').where('pack_id', 'in', packIds).execute();
+  await writing.deleteFrom('placement_rule_places').where('placement_rule_id', 'in', ruleIds).execute();
+  await writing.deleteFrom('placement_rules').where('pack_id', 'in', packIds).execute();
+  await writing.deleteFrom('packs').where('revision_id', '=', revisionId).execute();
+}
+
+export async function stampRevision(
+  writing: Writing,
+  revisionId: number,
+  stamp: { sourceNote: string; by: number; now: string },
+): Promise<void> {
+  await writing
+    .updateTable('revisions')
+    .set({ source_note: stamp.sourceNote, saved_by: stamp.by, saved_at: stamp.now })
+    .where('revision_id', '=', revisionId)
+    .execute();
+}
+
+export async function listPacks(reading: Reading, revisionId: number): Promise<SavedPack[]> {
+  const packs = await reading
+    .selectFrom('packs')
+    .selectAll()
+    .where('revision_id', '=', revisionId)
+    .orderBy('position')
+    .execute();
+  return Promise.all(packs.map((pack) => packOfRow(reading, pack)));
+}
+
+export async function findPack(reading: Reading, packId: number): Promise<SavedPack | undefined> {
+  const row = await reading.selectFrom('packs').selectAll().where('pack_id', '=', packId).executeTakeFirst();
+  return row && packOfRow(reading, row);
+}
+
+async function packOfRow(reading: Reading, pack: { pack_id: number; name: string; note: string }): Promise<SavedPack> {
+  const slots = await reading
+    .selectFrom('slots')
+    .selectAll()
+    .where('pack_id', '=', pack.pack_id)
+    .orderBy('position')
+    .execute();
+  const heights = await reading
+    .selectFrom('slot_catalogue')
+    .innerJoin('slots', 'slots.slot_id', 'slot_catalogue.slot_id')
+    .select(['slot_catalogue.slot_id', 'height_nm'])
+    .where('pack_id', '=', pack.pack_id)
+    .orderBy('height_nm')
+    .execute();
+  const rules = await reading
+    .selectFrom('placement_rules')
+    .selectAll()
+    .where('pack_id', '=', pack.pack_id)
+    .orderBy('position')
+    .execute();
+  const places = await reading
+    .selectFrom('placement_rule_places')
+    .innerJoin('placement_rules', 'placement_rules.placement_rule_id', 'placement_rule_places.placement_rule_id')
+    .select(['placement_rule_places.placement_rule_id', 'place'])
+    .where('pack_id', '=', pack.pack_id)
+    .orderBy('place')
+    .execute();
+  return {
+    packId: pack.pack_id,
+    name: pack.name,
+    note: pack.note,
+    slots: slots.map((slot) => ({
+      slotId: slot.slot_id,
+      kind: slot.kind,
+      nominal_nm: slot.nominal_nm,
+      isAdjuster: slot.is_adjuster === 1,
+      outline: slot.outline,
+      catalogue_nm: heights.filter((each) => each.slot_id === slot.slot_id).map((each) => each.height_nm),
+      facing: slot.facing,
+    })),
+    rules: rules.map(
+      ({ rule, kind, placement_rule_id }): PlacementRule =>
+        rule === 'all-equal'
+          ? { kind: rule, pieceKind: kind }
+          : {
+              kind: rule,
+              pieceKind: kind,
+              places: places.filter((each) => each.placement_rule_id === placement_rule_id).map((each) => each.place),
+            },
+    ),
+  };
+}
+
+export async function listChecks(reading: Reading, revisionId: number): Promise<SavedCheck[]> {
+  const rows = await checks(reading).where('checks.revision_id', '=', revisionId).orderBy('checks.position').execute();
+  return Promise.all(rows.map((row) => checkOfRow(reading, row)));
+}
+
+export async function findCheck(reading: Reading, checkId: number): Promise<SavedCheck | undefined> {
+  const row = await checks(reading).where('check_id', '=', checkId).executeTakeFirst();
+  return row && checkOfRow(reading, row);
+}
+
+function checks(reading: Reading) {
+  return reading
+    .selectFrom('checks')
+    .leftJoin('packs', 'packs.pack_id', 'checks.pack_id')
+    .selectAll('checks')
+    .select('packs.name as pack_name');
+}
+
+async function checkOfRow(
+  reading: Reading,
+  row: Omit<ChecksTable, 'check_id'> & { check_id: number; pack_name: string | null },
+): Promise<SavedCheck> {
+  const shims = await reading
+    .selectFrom('check_shims')
+    .select('height_nm')
+    .where('check_id', '=', row.check_id)
+    .orderBy('height_nm')
+    .execute();
+  return {
+    checkId: row.check_id,
+    packId: row.pack_id,
+    packName: row.pack_name,
+    name: row.name,
+    group: row.heading,
+    method: row.method,
+    quantity: row.quantity,
+    unit: row.unit as SavedCheck['unit'],
+    limits: await limitsOfRow(reading, row),
+    holdsFor: row.holds_for,
+    waveState: row.wave_state,
+    spots: row.spots,
+    shims_nm: shims.map((each) => each.height_nm),
+    sourceNote: row.source_note,
+  };
+}
+
+// The table's CHECKs promise that the amounts a kind of limit needs are there.
+async function limitsOfRow(
+  reading: Reading,
+  row: {
+    check_id: number;
+    limit_kind: Limits['kind'];
+    low_amount: number | null;
+    target_amount: number | null;
+    high_amount: number | null;
+  },
+): Promise<Limits> {
+  const [low, target, high] = [row.low_amount ?? 0, row.target_amount ?? 0, row.high_amount ?? 0];
+  switch (row.limit_kind) {
+    case 'range':
+      return { kind: 'range', low, high };
+    case 'target':
+      return { kind: 'target', low, target, high };
+    case 'minimum':
+      return { kind: 'minimum', low };
+    case 'maximum':
+      return { kind: 'maximum', high };
+    case 'variants': {
+      const variants = await reading
+        .selectFrom('check_variants')
+        .select(['name', 'nominal_amount as nominal', 'within_amount as within'])
+        .where('check_id', '=', row.check_id)
+        .orderBy('position')
+        .execute();
+      return { kind: 'variants', variants };
+    }
+  }
+}

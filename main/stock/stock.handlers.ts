@@ -1,0 +1,10 @@
+// Stock, from the contract to the service.
+import type { Handlers } from '../rpc/handler.ts';
+import { addCan, addPiece, countCan, listLoose } from './stock.service.ts';
+
+export const stockHandlers: Handlers<'stock'> = {
+  'stock.listLoose': (desk, input) => desk.shop().read((reading) => listLoose(reading, input)),
+  'stock.addPiece': (desk, input) => desk.shop().write((writing, now) => addPiece(writing, now, input)),
+  'stock.addCan': (desk, input) => desk.shop().write((writing, now) => addCan(writing, now, input)),
+  'stock.countCan': (desk, input) => desk.shop().write((writing, now) => countCan(writing, now, input)),
+};

@@ -1,0 +1,42 @@
+// Builds what main runs: the desktop's main module, its preload, and the loopback host, into dist/main.
+// One file per entry with everything in it but Electron and the database binary.
+import { copyFileSync, mkdirSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { fileURLToPath } from 'node:url';
+import { defineConfig, type Plugin } from 'vite';
+import { fontFiles } from './papers/fonts.ts';
+
+const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
+
+/** Papers embed their fonts, so the font files travel beside the bundle. */
+function fontsBeside(folder: string): Plugin {
+  return {
+    name: 'fonts-beside',
+    closeBundle() {
+      mkdirSync(folder, { recursive: true });
+      const { resolve } = createRequire(import.meta.url);
+      for (const { specifier, name } of Object.values(fontFiles)) copyFileSync(resolve(specifier), `${folder}/${name}`);
+    },
+  };
+}
+
+export default defineConfig({
+  root: here('.'),
+  publicDir: false,
+  ssr: { noExternal: true, external: ['electron', 'better-sqlite3'] },
+  build: {
+    ssr: true,
+    outDir: here('../dist/main'),
+    emptyOutDir: true,
+    target: 'node22',
+    minify: false,
+    rolldownOptions: {
+      input: {
+        'electron-main': here('shells/electron/electron-main.ts'),
+        serve: here('shells/headless/serve.ts'),
+      },
+      output: { entryFileNames: '[name].js', chunkFileNames: '[name].js' },
+    },
+  },
+  plugins: [fontsBeside(here('../dist/main/fonts'))],
+});

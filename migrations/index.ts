@@ -1,0 +1,12 @@
+// The schema's history in order. A migration is frozen once it has landed; the next change is the next number.
+import type { Migration } from 'kysely/migration';
+import * as oneUnit from './0001-one-unit.ts';
+
+export { applicationId } from './0001-one-unit.ts';
+
+export const migrations: Record<string, Migration> = {
+  '0001-one-unit': oneUnit,
+};
+
+/** The schema number this program knows; each migration sets `user_version` to its own. */
+export const newestSchema = Object.keys(migrations).length;
