@@ -1,0 +1,15 @@
+import { defineConfig } from '@playwright/test';
+import { browserArguments, findBrowser } from './browser.ts';
+
+export default defineConfig({
+  testDir: 'screens',
+  outputDir: '../test-results',
+  fullyParallel: true,
+  workers: 2,
+  timeout: 90_000,
+  reporter: [['list'], ['json', { outputFile: '../test-results/browser.json' }]],
+  use: {
+    viewport: { width: 1280, height: 800 },
+    launchOptions: { executablePath: findBrowser(), args: browserArguments },
+  },
+});

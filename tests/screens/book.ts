@@ -1,0 +1,95 @@
+// A book for each screen test: the built host on a folder of its own, with the demo shop open and a page on it.
+import { type ChildProcess, spawn } from 'node:child_process';
+import { existsSync, mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { createInterface } from 'node:readline';
+import { AxeBuilder } from '@axe-core/playwright';
+import { test as base, expect, type Page } from '@playwright/test';
+import type { MethodName, Output } from '../../app/contract/contract.ts';
+import type { Reply } from '../../app/contract/reply.ts';
+
+const serve = join(import.meta.dirname, '../../dist/main/serve.js');
+
+export type Book = {
+  readonly folder: string;
+  /** Stops the host at once, as a power cut would. */
+  kill(): Promise<void>;
+  /** Starts the host again on the same folder and answers its address. */
+  start(): Promise<string>;
+};
+
+export type Call = <M extends MethodName>(method: M, input: unknown) => Promise<Output<M>>;
+
+type Fixtures = {
+  /** false starts on an empty folder, as on the first day. */
+  opensDemo: boolean;
+  book: Book;
+  call: Call;
+};
+
+export const test = base.extend<Fixtures>({
+  opensDemo: [true, { option: true }],
+
+  // biome-ignore lint/correctness/noEmptyPattern: Playwright reads a fixture's needs off this pattern.
+  book: async ({}, use) => {
+    if (!existsSync(serve)) throw new Error('dist is not built: npm run build first.');
+    const folder = mkdtempSync(join(tmpdir(), 'thoubook-'));
+    let host: ChildProcess | undefined;
+    const start = async () => {
+      const started = spawn(process.execPath, [serve], {
+        env: { ...process.env, THOUBOOK_FOLDER: folder, THOUBOOK_WINDOW: 'none' },
+        stdio: ['ignore', 'pipe', 'inherit'],
+      });
+      host = started;
+      for await (const line of createInterface({ input: started.stdout })) {
+        if (line.startsWith('http://127.0.0.1:')) return line;
+      }
+      throw new Error('the host stopped before it said its address');
+    };
+    const kill = async () => {
+      const running = host;
+      if (!running || running.exitCode !== null) return;
+      const ended = new Promise((exited) => running.once('exit', exited));
+      running.kill('SIGKILL');
+      await ended;
+    };
+    await use({ folder, start, kill });
+    await kill();
+    rmSync(folder, { recursive: true, force: true });
+  },
+
+  page: async ({ page, book, opensDemo }, use) => {
+    await page.goto(await book.start());
+    if (opensDemo) {
+      await callOn(page)('shop.openDemoShop', {});
+      await page.reload();
+    }
+    await use(page);
+  },
+
+  call: async ({ page }, use) => use(callOn(page)),
+});
+
+/** Calls the contract from the page, as the renderer does. */
+export function callOn(page: Page): Call {
+  return async <M extends MethodName>(method: M, input: unknown): Promise<Output<M>> => {
+    const response = await page.request.post(new URL(`/rpc/${method}`, page.url()).href, { data: input as object });
+    const reply = (await response.json()) as Reply<Output<M>>;
+    if (!reply.ok) throw new Error(`${method}: ${reply.error.message}`);
+    return reply.value;
+  };
+}
+
+/** Fails with what axe found on the page as it stands, in the theme named. */
+export async function expectNoAxeComplaints(page: Page, theme: 'paper' | 'bay'): Promise<void> {
+  await page.evaluate((name) => {
+    document.documentElement.dataset.theme = name;
+  }, theme);
+  const { violations } = await new AxeBuilder({ page })
+    .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
+    .analyze();
+  expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' | ')}`)).toEqual([]);
+}
+
+export { expect };
