@@ -7,6 +7,3 @@ export { applicationId } from './0001-one-unit.ts';
 export const migrations: Record<string, Migration> = {
   '0001-one-unit': oneUnit,
 };
-
-/** The schema number this program knows; each migration sets `user_version` to its own. */
-export const newestSchema = Object.keys(migrations).length;

@@ -4,7 +4,7 @@ import { existsSync, readFileSync, statSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import type Sqlite from 'better-sqlite3';
 import { type Kysely, sql } from 'kysely';
-import { applicationId, newestSchema } from '../../migrations/index.ts';
+import { applicationId, migrations } from '../../migrations/index.ts';
 import type { Clock } from '../ports/clock.ts';
 import { backUp } from './back-up.ts';
 import { openConnection, queriesOn } from './connection.ts';
@@ -29,9 +29,16 @@ export type OpenShop = {
  * Opens `file` for writing (making it if it is not there) or for reading only.
  * Throws a StorageError: foreign, newer, damaged, cannot-open; the file is then as it was.
  */
-export async function openShop(file: string, mode: 'read' | 'write', clock: Clock): Promise<OpenShop> {
+export async function openShop(
+  file: string,
+  mode: 'read' | 'write',
+  clock: Clock,
+  history = migrations,
+): Promise<OpenShop> {
   const backupFolder = join(dirname(file), 'backups');
-  const schema = existsSync(file) ? schemaOf(file) : 0;
+  // Each migration sets `user_version` to its own number.
+  const newestSchema = Object.keys(history).length;
+  const schema = existsSync(file) ? schemaOf(file, newestSchema) : 0;
   if (mode === 'read' && schema < newestSchema) {
     throw new StorageError(
       'older',
@@ -43,7 +50,7 @@ export async function openShop(file: string, mode: 'read' | 'write', clock: Cloc
     const database = queriesOn(connection);
     if (mode === 'write' && schema < newestSchema) {
       if (schema > 0) await backUp(connection, backupFolder, clock());
-      await migrate(database);
+      await migrate(database, history);
     }
     assertSound(connection);
     return lend(connection, database, backupFolder, clock);
@@ -54,7 +61,7 @@ export async function openShop(file: string, mode: 'read' | 'write', clock: Cloc
 }
 
 /** The schema number of a shop file, looking without touching. An empty file counts as not there yet. */
-function schemaOf(file: string): number {
+function schemaOf(file: string, newestSchema: number): number {
   if (statSync(file).size === 0) return 0;
   const header = readFileSync(file).subarray(0, 16).toString('latin1');
   if (header !== 'SQLite format 3\0') throw new StorageError('foreign', 'This file is not a shop file.');

@@ -1,0 +1,214 @@
+import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import Sqlite from 'better-sqlite3';
+import { sql } from 'kysely';
+import { describe, expect, test } from 'vitest';
+import { assertPragmas, openConnection, queriesOn } from '../../main/database/connection.ts';
+import { storageErrorOf } from '../../main/database/errors.ts';
+import { migrate } from '../../main/database/migrate.ts';
+import { openShop } from '../../main/database/open-shop.ts';
+import { migrations } from '../../migrations/index.ts';
+import { shopWithKx3, temporaryFolder, tickingClock } from '../desk.ts';
+
+const codeOf = (opening: Promise<unknown>) =>
+  opening.then(
+    () => 'opened',
+    (thrown) => storageErrorOf(thrown)?.code,
+  );
+
+async function newShopFile(): Promise<string> {
+  const file = join(temporaryFolder(), 'shop.thoubook');
+  await (await openShop(file, 'write', tickingClock())).close();
+  return file;
+}
+
+describe('a shop file is opened so that nothing written is lost', () => {
+  test('the pragmas the book relies on still hold after a write', async () => {
+    const file = join(temporaryFolder(), 'shop.thoubook');
+    const connection = openConnection(file, 'write');
+    connection.exec('create table written (at text); insert into written values (1)');
+    assertPragmas(connection);
+    expect(connection.pragma('synchronous', { simple: true })).toBe(2);
+    expect(connection.pragma('journal_mode', { simple: true })).toBe('wal');
+    connection.close();
+  });
+
+  test('the schema is the one a reviewer can read in tests/database/schema.sql', async () => {
+    const connection = new Sqlite(await newShopFile(), { readonly: true });
+    const statements = connection
+      .prepare(
+        "select sql from sqlite_schema where sql is not null and name not like 'kysely%' order by type desc, name",
+      )
+      .pluck()
+      .all();
+    connection.close();
+    await expect(`${statements.join(';\n\n')};\n`).toMatchFileSnapshot('schema.sql');
+  });
+
+  test('every table of ours is strict', async () => {
+    const connection = new Sqlite(await newShopFile(), { readonly: true });
+    const loose = connection
+      .prepare(
+        "select name from pragma_table_list where schema = 'main' and type = 'table' and strict = 0 and name not like 'sqlite%' and name not like 'kysely%'",
+      )
+      .pluck()
+      .all();
+    connection.close();
+    expect(loose).toEqual([]);
+  });
+});
+
+describe('a file that is not a sound shop file of this program is refused and left as it is', () => {
+  test('a text file', async () => {
+    const file = join(temporaryFolder(), 'shop.thoubook');
+    writeFileSync(file, 'not a database, but long enough to look at');
+    expect(await codeOf(openShop(file, 'write', tickingClock()))).toBe('foreign');
+    expect(readFileSync(file, 'utf8')).toBe('not a database, but long enough to look at');
+  });
+
+  test('somebody else’s database', async () => {
+    const file = join(temporaryFolder(), 'shop.thoubook');
+    new Sqlite(file).exec('create table theirs (a)').close();
+    const before = readFileSync(file);
+    expect(await codeOf(openShop(file, 'write', tickingClock()))).toBe('foreign');
+    expect(readFileSync(file)).toEqual(before);
+  });
+
+  test('a shop file of a newer program', async () => {
+    const file = await newShopFile();
+    const connection = new Sqlite(file);
+    connection.pragma(`user_version = ${Object.keys(migrations).length + 1}`);
+    connection.pragma('journal_mode = delete');
+    connection.close();
+    const before = readFileSync(file);
+    expect(await codeOf(openShop(file, 'write', tickingClock()))).toBe('newer');
+    expect(readFileSync(file)).toEqual(before);
+  });
+
+  test('a damaged shop file', async () => {
+    const { desk, folder } = await shopWithKx3();
+    await desk.close();
+    const damaged = join(temporaryFolder(), 'shop.thoubook');
+    const bytes = readFileSync(join(folder, 'shop.thoubook'));
+    // Everything after the first page, which holds the header and the schema's root, is overwritten.
+    writeFileSync(damaged, bytes.fill(0x5a, 4096));
+    expect(await codeOf(openShop(damaged, 'write', tickingClock()))).toBe('damaged');
+  });
+
+  test('an older file is not opened for reading only, because reading must not change it', async () => {
+    const file = join(temporaryFolder(), 'shop.thoubook');
+    writeFileSync(file, '');
+    expect(await codeOf(openShop(file, 'read', tickingClock()))).toBe('older');
+  });
+});
+
+describe('a file is brought up to date whole or not at all', () => {
+  test('a migration that fails half way leaves no half schema behind', async () => {
+    const connection = openConnection(join(temporaryFolder(), 'shop.thoubook'), 'write');
+    const failing = {
+      ...migrations,
+      '9999-fails': {
+        up: async (database: Parameters<(typeof migrations)[string]['up']>[0]) => {
+          await sql`create table half_done (a integer) strict`.execute(database);
+          throw new Error('the power went');
+        },
+      },
+    };
+    await expect(migrate(queriesOn(connection), failing)).rejects.toThrow('could not be brought up to date');
+    expect(connection.prepare('select name from sqlite_schema').pluck().all()).toEqual([]);
+    expect(connection.pragma('user_version', { simple: true })).toBe(0);
+    connection.close();
+  });
+
+  test('before a migration a whole copy of the file as it was goes into the backup folder', async () => {
+    const file = await newShopFile();
+    const next = {
+      ...migrations,
+      '9999-next': {
+        up: async (database: Parameters<(typeof migrations)[string]['up']>[0]) => {
+          await sql`create table next_thing (a integer) strict`.execute(database);
+          await sql.raw(`pragma user_version = ${Object.keys(migrations).length + 1}`).execute(database);
+        },
+      },
+    };
+    await (await openShop(file, 'write', tickingClock(), next)).close();
+    const [name = '', ...others] = readdirSync(join(file, '../backups'));
+    expect(others).toEqual([]);
+    const schemaOf = (path: string) => {
+      const connection = new Sqlite(path, { readonly: true });
+      const next = connection.prepare("select count(*) from sqlite_schema where name = 'next_thing'").pluck().get();
+      const version = connection.pragma('user_version', { simple: true });
+      connection.close();
+      return [version, next];
+    };
+    expect(schemaOf(join(file, '../backups', name))).toEqual([Object.keys(migrations).length, 0]);
+    expect(schemaOf(file)).toEqual([Object.keys(migrations).length + 1, 1]);
+  });
+
+  test('a backup made by hand opens as a shop file and holds what was written last', async () => {
+    const { call, folder } = await shopWithKx3();
+    const { file } = await call('shop.backUp', {});
+    expect(readdirSync(join(folder, 'backups'))).toHaveLength(1);
+    const copy = new Sqlite(file, { readonly: true });
+    expect(copy.prepare('select name from families').pluck().all()).toEqual(['KX3']);
+    copy.close();
+  });
+});
+
+describe('what is append-only cannot be changed, not even by replacing', () => {
+  const tables = [
+    'readings',
+    'takes',
+    'setups',
+    'mock_ups',
+    'mock_up_pieces',
+    'pieces',
+    'can_movements',
+    'stage_entries',
+    'overrides',
+    'spot_notes',
+  ];
+
+  test.each(tables)('%s', async (table) => {
+    const { call, desk, folder, familyId, by } = await shopWithKx3();
+    const { jobId } = await call('jobs.checkIn', {
+      customer: { name: 'Tam Okoro', phone: '', email: '' },
+      unit: { familyId, serial: '1', vehicle: '', use: 'tow' },
+      complaint: '',
+      caseTag: '',
+      distance: null,
+      by,
+    });
+    await desk.close();
+    const connection = openConnection(join(folder, 'shop.thoubook'), 'write');
+    fillOneRowOf(connection, table, jobId);
+    const [row] = connection.prepare(`select * from ${table} limit 1`).all() as Record<string, unknown>[];
+    expect(row).toBeDefined();
+    const columns = Object.keys(row ?? {});
+    const replace = `insert or replace into ${table} (${columns.join(', ')}) values (${columns.map((name) => `@${name}`).join(', ')})`;
+    expect(() => connection.prepare(replace).run(row)).toThrow('append-only');
+    expect(() => connection.exec(`update ${table} set ${columns[0]} = ${columns[0]}`)).toThrow('append-only');
+    expect(() => connection.exec(`delete from ${table}`)).toThrow('append-only');
+    connection.close();
+  });
+});
+
+// One row in every append-only table, written past the services so that the triggers alone are on trial.
+function fillOneRowOf(connection: Sqlite.Database, table: string, jobId: number): void {
+  if (connection.prepare(`select count(*) from ${table}`).pluck().get() !== 0) return;
+  const at = "'2026-11-23T08:00:00.000Z'";
+  connection.exec(`
+    insert into cans (can_id, kind, outline, height_nm) values (1, 'steel', 'KX3 forward', 1955800);
+    insert into can_movements values (1, 1, 5, 'count', ${at}, 1);
+    insert into pieces values (1, 'steel', 'KX3 forward', 'A1', 1955800, 'measured', '77', null, ${at}, 1);
+    insert into mock_ups (mock_up_id, job_id, pack_id, number, note, made_at, made_by)
+      select 1, ${jobId}, min(pack_id), 0, '', ${at}, 1 from packs;
+    insert into mock_up_pieces select 1, min(slot_id), 1 from slots;
+    insert into setups values (1, 'drum', 1, null, '', 'none', 'soaked', 1, 'plunger', 100, '');
+    insert into takes select 1, ${jobId}, min(check_id), 'final', 'final', 'air', null, 1, '', ${at}, 1 from checks;
+    insert into readings (reading_id, take_id, spot, method, typed, push_amount, air_amount, taken_at, taken_by)
+      values (1, 1, 1, 'air', '4 23', 101600, 584200, ${at}, 1);
+    insert into spot_notes values (1, 1, 1, 'enough', ${at}, 1);
+    insert into overrides select 1, ${jobId}, min(check_id), 'because', ${at}, 1 from checks;
+  `);
+}

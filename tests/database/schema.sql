@@ -1,0 +1,407 @@
+CREATE TRIGGER can_movements_no_delete before delete on can_movements
+begin select raise(abort, 'append-only: can_movements'); end;
+
+CREATE TRIGGER can_movements_no_update before update on can_movements
+begin select raise(abort, 'append-only: can_movements'); end;
+
+CREATE TRIGGER checks_frozen_delete before delete on checks
+when exists (select 1 from jobs where jobs.revision_id = old.revision_id)
+begin select raise(abort, 'frozen: checks'); end;
+
+CREATE TRIGGER checks_frozen_update before update on checks
+when exists (select 1 from jobs where jobs.revision_id = old.revision_id)
+begin select raise(abort, 'frozen: checks'); end;
+
+CREATE TRIGGER mock_up_pieces_no_delete before delete on mock_up_pieces
+begin select raise(abort, 'append-only: mock_up_pieces'); end;
+
+CREATE TRIGGER mock_up_pieces_no_update before update on mock_up_pieces
+begin select raise(abort, 'append-only: mock_up_pieces'); end;
+
+CREATE TRIGGER mock_ups_no_delete before delete on mock_ups
+begin select raise(abort, 'append-only: mock_ups'); end;
+
+CREATE TRIGGER mock_ups_no_update before update on mock_ups
+begin select raise(abort, 'append-only: mock_ups'); end;
+
+CREATE TRIGGER overrides_no_delete before delete on overrides
+begin select raise(abort, 'append-only: overrides'); end;
+
+CREATE TRIGGER overrides_no_update before update on overrides
+begin select raise(abort, 'append-only: overrides'); end;
+
+CREATE TRIGGER packs_frozen_delete before delete on packs
+when exists (select 1 from jobs where jobs.revision_id = old.revision_id)
+begin select raise(abort, 'frozen: packs'); end;
+
+CREATE TRIGGER packs_frozen_update before update on packs
+when exists (select 1 from jobs where jobs.revision_id = old.revision_id)
+begin select raise(abort, 'frozen: packs'); end;
+
+CREATE TRIGGER pieces_no_delete before delete on pieces
+begin select raise(abort, 'append-only: pieces'); end;
+
+CREATE TRIGGER pieces_no_update before update on pieces
+begin select raise(abort, 'append-only: pieces'); end;
+
+CREATE TRIGGER readings_no_delete before delete on readings
+begin select raise(abort, 'append-only: readings'); end;
+
+CREATE TRIGGER readings_no_update before update on readings
+begin select raise(abort, 'append-only: readings'); end;
+
+CREATE TRIGGER revisions_frozen_delete before delete on revisions
+when exists (select 1 from jobs where jobs.revision_id = old.revision_id)
+begin select raise(abort, 'frozen: revisions'); end;
+
+CREATE TRIGGER revisions_frozen_update before update on revisions
+when exists (select 1 from jobs where jobs.revision_id = old.revision_id)
+begin select raise(abort, 'frozen: revisions'); end;
+
+CREATE TRIGGER setups_no_delete before delete on setups
+begin select raise(abort, 'append-only: setups'); end;
+
+CREATE TRIGGER setups_no_update before update on setups
+begin select raise(abort, 'append-only: setups'); end;
+
+CREATE TRIGGER spot_notes_no_delete before delete on spot_notes
+begin select raise(abort, 'append-only: spot_notes'); end;
+
+CREATE TRIGGER spot_notes_no_update before update on spot_notes
+begin select raise(abort, 'append-only: spot_notes'); end;
+
+CREATE TRIGGER stage_entries_no_delete before delete on stage_entries
+begin select raise(abort, 'append-only: stage_entries'); end;
+
+CREATE TRIGGER stage_entries_no_update before update on stage_entries
+begin select raise(abort, 'append-only: stage_entries'); end;
+
+CREATE TRIGGER takes_no_delete before delete on takes
+begin select raise(abort, 'append-only: takes'); end;
+
+CREATE TRIGGER takes_no_update before update on takes
+begin select raise(abort, 'append-only: takes'); end;
+
+CREATE TABLE can_movements (
+  can_movement_id integer primary key,
+  can_id integer not null references cans,
+  change integer not null,
+  reason text not null check (reason <> ''),
+  moved_at text not null,
+  moved_by integer not null references people
+) strict;
+
+CREATE TABLE cans (
+  can_id integer primary key,
+  kind text not null check (kind in ('apply plate', 'wave plate', 'steel', 'friction', 'backing plate', 'snap ring')),
+  outline text not null check (outline <> ''),
+  height_nm integer not null check (height_nm > 0),
+  unique (kind, outline, height_nm)
+) strict;
+
+CREATE TABLE check_shims (
+  check_id integer not null references checks,
+  height_nm integer not null check (height_nm > 0),
+  primary key (check_id, height_nm)
+) strict, without rowid;
+
+CREATE TABLE check_variants (
+  check_id integer not null references checks,
+  position integer not null,
+  name text not null check (name <> ''),
+  nominal_amount integer not null,
+  within_amount integer not null check (within_amount > 0),
+  primary key (check_id, position)
+) strict, without rowid;
+
+CREATE TABLE checks (
+  check_id integer primary key,
+  revision_id integer not null references revisions,
+  position integer not null,
+  pack_id integer references packs,
+  name text not null check (name <> ''),
+  heading text not null check (heading <> ''),
+  method text not null check (method in ('air', 'feeler', 'dial', 'direct', 'count', 'drop')),
+  quantity text not null check (quantity in ('length', 'pressure', 'torque', 'volume', 'angle', 'count')),
+  unit text not null,
+  limit_kind text not null check (limit_kind in ('range', 'target', 'minimum', 'maximum', 'variants')),
+  low_amount integer check ((low_amount is not null) = (limit_kind in ('range', 'target', 'minimum'))),
+  target_amount integer check ((target_amount is not null) = (limit_kind = 'target')),
+  high_amount integer check ((high_amount is not null) = (limit_kind in ('range', 'target', 'maximum'))),
+  holds_for text not null check (holds_for in ('mean and tightest', 'mean', 'tightest spot', 'every spot')),
+  wave_state text not null check (wave_state in ('none', 'in', 'flattened', 'left out')),
+  spots integer not null check (spots between 1 and 12),
+  source_note text not null,
+  check (low_amount is null or high_amount is null or low_amount < high_amount),
+  check (target_amount is null or target_amount between low_amount and high_amount),
+  unique (revision_id, position),
+  unique (revision_id, name)
+) strict;
+
+CREATE TABLE customers (
+  customer_id integer primary key,
+  name text not null check (name <> ''),
+  phone text not null,
+  email text not null,
+  note text not null
+) strict;
+
+CREATE TABLE families (
+  family_id integer primary key,
+  name text not null unique check (name <> '')
+) strict;
+
+CREATE TABLE jobs (
+  job_id integer primary key,
+  number integer not null unique check (number > 0),
+  customer_id integer not null references customers,
+  unit_id integer not null references units,
+  revision_id integer not null references revisions,
+  complaint text not null,
+  case_tag text not null,
+  distance_amount integer check (distance_amount >= 0),
+  distance_unit text check (distance_unit in ('miles', 'km', 'passes')),
+  opened_at text not null,
+  opened_by integer not null references people,
+  check ((distance_amount is null) = (distance_unit is null))
+) strict;
+
+CREATE TABLE mock_up_pieces (
+  mock_up_id integer not null references mock_ups,
+  slot_id integer not null references slots,
+  piece_id integer not null references pieces,
+  primary key (mock_up_id, slot_id),
+  unique (mock_up_id, piece_id)
+) strict, without rowid;
+
+CREATE TABLE mock_ups (
+  mock_up_id integer primary key,
+  job_id integer not null references jobs,
+  pack_id integer not null references packs,
+  number integer not null check (number >= 0),
+  note text not null,
+  predicted_mean_nm real,
+  predicted_standard_deviation_nm real check ((predicted_standard_deviation_nm is null) = (predicted_mean_nm is null)),
+  made_at text not null,
+  made_by integer not null references people,
+  unique (job_id, pack_id, number)
+) strict;
+
+CREATE TABLE overrides (
+  override_id integer primary key,
+  job_id integer not null references jobs,
+  check_id integer not null references checks,
+  reason text not null check (reason <> ''),
+  overridden_at text not null,
+  overridden_by integer not null references people
+) strict;
+
+CREATE TABLE packs (
+  pack_id integer primary key,
+  revision_id integer not null references revisions,
+  position integer not null,
+  name text not null check (name <> ''),
+  note text not null,
+  unique (revision_id, position),
+  unique (revision_id, name)
+) strict;
+
+CREATE TABLE people (
+  person_id integer primary key,
+  initials text not null unique check (length(initials) between 1 and 4),
+  name text not null check (name <> ''),
+  retired_at text
+) strict;
+
+CREATE TABLE pieces (
+  piece_id integer primary key,
+  kind text not null check (kind in ('apply plate', 'wave plate', 'steel', 'friction', 'backing plate', 'snap ring')),
+  outline text not null,
+  tag text not null,
+  height_nm integer not null check (height_nm > 0),
+  height_from text not null check (height_from in ('measured', 'nominal', 'catalogue')),
+  typed text not null,
+  can_id integer references cans,
+  added_at text not null,
+  added_by integer not null references people
+) strict;
+
+CREATE TABLE placement_rule_places (
+  placement_rule_id integer not null references placement_rules,
+  place integer not null check (place > 0),
+  primary key (placement_rule_id, place)
+) strict, without rowid;
+
+CREATE TABLE placement_rules (
+  placement_rule_id integer primary key,
+  pack_id integer not null references packs,
+  position integer not null,
+  rule text not null check (rule in ('thinnest-in', 'thickest-in', 'all-equal')),
+  kind text not null check (kind in ('apply plate', 'wave plate', 'steel', 'friction', 'backing plate', 'snap ring')),
+  unique (pack_id, position)
+) strict;
+
+CREATE TABLE readings (
+  reading_id integer primary key,
+  take_id integer not null references takes,
+  spot integer not null check (spot between 1 and 12),
+  method text not null check (method in ('air', 'feeler', 'dial', 'direct', 'count', 'drop')),
+  typed text not null check (typed <> ''),
+  push_amount integer,
+  air_amount integer,
+  is_zeroed_again integer not null default 0 check (is_zeroed_again in (0, 1)),
+  is_air_only integer not null default 0 check (is_air_only in (0, 1)),
+  waver_amount integer not null default 0 check (waver_amount >= 0),
+  goes_amount integer,
+  stops_amount integer,
+  feel text not null default '' check (feel in ('', 'tight', 'easy')),
+  amount integer,
+  supersedes_id integer unique references readings,
+  reason text not null default '',
+  taken_at text not null,
+  taken_by integer not null references people,
+  check ((air_amount is not null) = (method = 'air')),
+  check (method = 'air' or push_amount is null),
+  check (method <> 'air' or push_amount is not null or is_air_only or is_zeroed_again),
+  check ((goes_amount is not null and stops_amount is not null) = (method = 'feeler')),
+  check (goes_amount is null or goes_amount < stops_amount),
+  check ((amount is not null) = (method not in ('air', 'feeler'))),
+  check ((supersedes_id is null) = (reason = ''))
+) strict;
+
+CREATE TABLE revisions (
+  revision_id integer primary key,
+  family_id integer not null references families,
+  number integer not null check (number > 0),
+  source_note text not null,
+  saved_at text not null,
+  saved_by integer not null references people,
+  unique (family_id, number)
+) strict;
+
+CREATE TABLE settings (
+  settings_id integer primary key check (settings_id = 1),
+  is_demo integer not null check (is_demo in (0, 1)),
+  shop_name text not null,
+  length_unit text not null check (length_unit in ('thou', 'mm')),
+  decimal_mark text not null check (decimal_mark in ('.', ',')),
+  paper text not null check (paper in ('letter', 'A4')),
+  warranty text not null,
+  zero_return_limit_nm integer not null check (zero_return_limit_nm > 0),
+  repeat_limit_nm integer not null check (repeat_limit_nm > 0),
+  uneven_limit_nm integer not null check (uneven_limit_nm > 0),
+  repeatability_nm integer not null check (repeatability_nm > 0),
+  dial_repeatability_nm integer not null check (dial_repeatability_nm > 0),
+  direct_repeatability_nm integer not null check (direct_repeatability_nm > 0),
+  repeatability_degrees_of_freedom integer not null check (repeatability_degrees_of_freedom > 0),
+  hand_force_half_width_nm integer not null check (hand_force_half_width_nm >= 0),
+  base_on_pump_half_width_nm integer not null check (base_on_pump_half_width_nm >= 0),
+  dial_resolution_nm integer not null check (dial_resolution_nm > 0),
+  restack_nm integer not null check (restack_nm >= 0),
+  micrometer_uncertainty_nm integer not null check (micrometer_uncertainty_nm > 0),
+  decision_rule text not null check (decision_rule in ('simple', 'guarded'))
+) strict;
+
+CREATE TABLE setups (
+  setup_id integer primary key,
+  dial_base text not null check (dial_base in ('drum', 'pump or lower drum')),
+  is_piston_seated integer not null check (is_piston_seated in (0, 1)),
+  air_pa integer check (air_pa > 0),
+  port text not null,
+  wave_state text not null check (wave_state in ('none', 'in', 'flattened', 'left out')),
+  plates text not null check (plates in ('soaked', 'dry')),
+  is_open_end_up integer not null check (is_open_end_up in (0, 1)),
+  dial_type text not null check (dial_type in ('plunger', 'lever')),
+  dial_face_counts integer not null check (dial_face_counts between 10 and 1000),
+  mark text not null
+) strict;
+
+CREATE TABLE slot_catalogue (
+  slot_id integer not null references slots,
+  height_nm integer not null check (height_nm > 0),
+  primary key (slot_id, height_nm)
+) strict, without rowid;
+
+CREATE TABLE slots (
+  slot_id integer primary key,
+  pack_id integer not null references packs,
+  position integer not null,
+  kind text not null check (kind in ('apply plate', 'wave plate', 'steel', 'friction', 'backing plate', 'snap ring')),
+  nominal_nm integer check (nominal_nm > 0),
+  is_adjuster integer not null check (is_adjuster in (0, 1)),
+  outline text not null,
+  facing text not null,
+  unique (pack_id, position)
+) strict;
+
+CREATE TABLE spot_notes (
+  spot_note_id integer primary key,
+  take_id integer not null references takes,
+  spot integer not null check (spot between 1 and 12),
+  what text not null check (what in ('lost zero', 'not back to zero', 'will not hold air', 'plates re-clocked', 'enough')),
+  noted_at text not null,
+  noted_by integer not null references people
+) strict;
+
+CREATE TABLE stage_entries (
+  stage_entry_id integer primary key,
+  job_id integer not null references jobs,
+  stage_id integer not null references stages,
+  entered_at text not null,
+  entered_by integer not null references people
+) strict;
+
+CREATE TABLE stages (
+  stage_id integer primary key,
+  position integer not null unique,
+  name text not null unique,
+  is_closed integer not null check (is_closed in (0, 1))
+) strict;
+
+CREATE TABLE takes (
+  take_id integer primary key,
+  job_id integer not null references jobs,
+  check_id integer not null references checks,
+  phase text not null check (phase in ('as found', 'mock-up', 'final')),
+  mode text not null check (mode in ('quick', 'final')),
+  method text not null check (method in ('air', 'feeler', 'dial', 'direct', 'count', 'drop')),
+  mock_up_id integer references mock_ups,
+  setup_id integer references setups,
+  note text not null,
+  started_at text not null,
+  started_by integer not null references people
+) strict;
+
+CREATE TABLE units (
+  unit_id integer primary key,
+  family_id integer not null references families,
+  serial text not null,
+  vehicle text not null,
+  use text not null check (use in ('street', 'tow', 'competition'))
+) strict;
+
+CREATE INDEX can_movements_of_can on can_movements (can_id);
+
+CREATE INDEX jobs_of_customer on jobs (customer_id);
+
+CREATE INDEX jobs_of_revision on jobs (revision_id);
+
+CREATE INDEX jobs_of_unit on jobs (unit_id);
+
+CREATE INDEX mock_ups_of_piece on mock_up_pieces (piece_id);
+
+CREATE INDEX overrides_of_job on overrides (job_id);
+
+CREATE UNIQUE INDEX pieces_by_tag on pieces (outline, tag) where tag <> '';
+
+CREATE INDEX pieces_of_outline on pieces (outline, kind);
+
+CREATE INDEX readings_of_take on readings (take_id);
+
+CREATE INDEX spot_notes_of_take on spot_notes (take_id);
+
+CREATE INDEX stage_entries_of_job on stage_entries (job_id);
+
+CREATE INDEX takes_of_job on takes (job_id, check_id);
+
+CREATE INDEX units_of_family on units (family_id);
