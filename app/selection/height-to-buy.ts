@@ -1,5 +1,5 @@
 // When nothing at hand brings a pack into its band: the one height that would, and how many of it.
-import type { AddedPiece, PackSearch, Removal } from './pack-search.ts';
+import { type AddedPiece, idsOf, type PackSearch, type Removal } from './pack-search.ts';
 import { type Draw, firstSetsMaking, sumsBetween } from './reachable-sums.ts';
 import { type SwapQuestion, sameClearance } from './swap-question.ts';
 
@@ -110,7 +110,7 @@ function purchase(search: PackSearch, { removal, draw, sum, group, height, piece
     height,
     pieces,
     changes: removal.changes,
-    remove: removal.removed,
+    remove: idsOf(removal.removed),
     add: search.comingIn(removal, set!),
     clearance,
   };

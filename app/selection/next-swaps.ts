@@ -1,7 +1,7 @@
 // What to swap next in one pack: for every number of changes the loose pieces with the best chance of being in the band.
 import { accept, type Result, refuse } from '../base/result.ts';
 import { type HeightToBuy, heightToBuy } from './height-to-buy.ts';
-import { type AddedPiece, layOut, type PackSearch, type Removal } from './pack-search.ts';
+import { type AddedPiece, heightsOf, idsOf, layOut, type PackSearch, type Removal } from './pack-search.ts';
 import { type Draw, firstSetsMaking, setsMaking, sumAtOrAbove, sumAtOrBelow, sumNearest } from './reachable-sums.ts';
 import { type Band, checkQuestion, outsideBy, type SwapQuestion, sameClearance } from './swap-question.ts';
 
@@ -203,11 +203,11 @@ function nameSets(
   const seen = new Set<string>();
   for (const { removal, draw, sum } of plans) {
     for (const set of setsMaking(search.reachable, draw.index, sum)) {
-      const heights = `${removal.heights} / ${set.map(({ lot, pieces }) => `${lot}x${pieces}`).join(' ')}`;
+      const heights = `${heightsOf(removal)} / ${set.map(({ lot, pieces }) => `${lot}x${pieces}`).join(' ')}`;
       if (seen.has(heights)) continue;
       seen.add(heights);
       if (sets.length === wanted) return { sets, isComplete: false };
-      sets.push({ remove: removal.removed, add: search.comingIn(removal, set) });
+      sets.push({ remove: idsOf(removal.removed), add: search.comingIn(removal, set) });
     }
   }
   return { sets, isComplete: true };
@@ -238,7 +238,7 @@ function nearestMiss(search: PackSearch, candidates: readonly Candidate[], band:
     blockedBy,
     nearest: {
       changes: removal.changes,
-      remove: removal.removed,
+      remove: idsOf(removal.removed),
       add: search.comingIn(removal, set!),
       clearance: spaceLeft - sum,
       outsideBy: nearest.outside,

@@ -2,20 +2,21 @@
 import { type Draw, type Lot, type ReachableSums, reachableSums, type Take } from './reachable-sums.ts';
 import type { AdjusterGroup, LoosePiece } from './swap-question.ts';
 
+export type AddedPiece = { readonly id: string; readonly group: string; readonly height: number };
+
+/** A piece that is or was in the pack, with its bit in the caller's order. */
+export type NamedPiece = AddedPiece & { readonly groupIndex: number; readonly bit: number; readonly isFitted: boolean };
+
 /** One way to take fitted pieces out, and to put back pieces that were in the pack before. */
 export type Removal = {
   readonly changes: number;
-  readonly removed: readonly string[];
-  readonly returned: readonly AddedPiece[];
-  /** Bits of the named pieces that are in the pack then, in the caller's order. */
+  readonly removed: readonly NamedPiece[];
+  readonly returned: readonly NamedPiece[];
+  /** Bits of the named pieces that are in the pack then. */
   readonly inPack: number;
   /** The slots still to be filled. */
   readonly perGroup: readonly number[];
-  /** Equal for removals that take out and put back the same heights of the same groups. */
-  readonly heights: string;
 };
-
-export type AddedPiece = { readonly id: string; readonly group: string; readonly height: number };
 
 export type PackSearch = {
   readonly groups: readonly AdjusterGroup[];
@@ -33,8 +34,9 @@ export function layOut(askedGroups: readonly AdjusterGroup[]): PackSearch | null
   // Sorted by name and height, so that the order in which things were listed never decides a tie.
   const groups = askedGroups.toSorted((a, b) => compareText(a.name, b.name));
   const slots = groups.map((group) => group.fitted.length);
-  const bins = collectLots(groups);
-  const classes = 1 + Math.max(0, ...bins.map(({ lot }) => lot.uncertaintyClass));
+  const classes =
+    1 + groups.reduce((most, { loose }) => loose.reduce((m, p) => Math.max(m, p.uncertaintyClass), most), 0);
+  const bins = collectLots(groups, classes);
   const lots = bins.map(({ lot }) => lot);
   const reachable = reachableSums(lots, slots, classes);
   if (reachable === null) return null;
@@ -51,15 +53,15 @@ export function layOut(askedGroups: readonly AdjusterGroup[]): PackSearch | null
         const group = groups[lot.group]!.name;
         return firstPieces(loose.get(lot)!, pieces).map((id) => ({ id, group, height: lot.height }));
       });
-      return [...returned, ...drawn];
+      return [...returned.map(({ id, group, height }) => ({ id, group, height })), ...drawn];
     },
   };
 }
 
-function collectLots(groups: readonly AdjusterGroup[]): { lot: Lot; pieces: readonly LoosePiece[] }[] {
+function collectLots(groups: readonly AdjusterGroup[], classes: number): { lot: Lot; pieces: readonly LoosePiece[] }[] {
   return groups.flatMap(({ loose, fitted }, group) => {
     if (fitted.length === 0) return [];
-    const equal = Map.groupBy(loose, ({ height, uncertaintyClass }) => `${height} ${uncertaintyClass}`);
+    const equal = Map.groupBy(loose, ({ height, uncertaintyClass }) => height * classes + uncertaintyClass);
     return [...equal.values()].map((pieces) => {
       const { height, uncertaintyClass } = pieces[0]!;
       const count = pieces.reduce((sum, piece) => sum + piece.count, 0);
@@ -75,8 +77,6 @@ function firstPieces(loose: readonly LoosePiece[], wanted: number): string[] {
   }
   return named;
 }
-
-type NamedPiece = AddedPiece & { readonly groupIndex: number; readonly bit: number; readonly isFitted: boolean };
 
 function listRemovals(askedGroups: readonly AdjusterGroup[], groups: readonly AdjusterGroup[]): Removal[] {
   const named: NamedPiece[] = askedGroups
@@ -96,7 +96,8 @@ function listRemovals(askedGroups: readonly AdjusterGroup[], groups: readonly Ad
   const removals: Removal[] = [];
   for (let changes = 0; changes <= fitted.length; changes++) {
     for (const removed of choices(fitted, changes)) {
-      const emptied = groups.map((_, group) => removed.filter(({ groupIndex }) => groupIndex === group).length);
+      const emptied = groups.map(() => 0);
+      for (const { groupIndex } of removed) emptied[groupIndex]!++;
       for (let back = 0; back <= Math.min(changes, readBefore.length); back++) {
         for (const returned of choices(readBefore, back)) {
           const perGroup = emptied.slice();
@@ -104,13 +105,10 @@ function listRemovals(askedGroups: readonly AdjusterGroup[], groups: readonly Ad
           if (perGroup.some((slots) => slots < 0)) continue;
           removals.push({
             changes,
-            removed: removed.map(({ id }) => id),
-            returned: returned.map(({ id, group, height }) => ({ id, group, height })),
+            removed,
+            returned,
             inPack: [...removed, ...returned].reduce((bits, { bit }) => bits ^ bit, nowInPack),
             perGroup,
-            heights: [removed, returned]
-              .map((pieces) => pieces.map(({ groupIndex, height }) => `${groupIndex}:${height}`).join(' '))
-              .join(' < '),
           });
         }
       }
@@ -125,6 +123,17 @@ function* choices<T>(from: readonly T[], size: number, start = 0): Generator<rea
   for (let place = start; size > 0 && place <= from.length - size; place++) {
     for (const rest of choices(from, size - 1, place + 1)) yield [from[place]!, ...rest];
   }
+}
+
+export function idsOf(pieces: readonly NamedPiece[]): string[] {
+  return pieces.map(({ id }) => id);
+}
+
+/** Equal for removals that take out and put back the same heights of the same groups. */
+export function heightsOf({ removed, returned }: Removal): string {
+  return [removed, returned]
+    .map((pieces) => pieces.map(({ groupIndex, height }) => `${groupIndex}:${height}`).join(' '))
+    .join(' < ');
 }
 
 function compareText(a: string, b: string): number {

@@ -73,7 +73,7 @@ export function reachableSums(lots: readonly Lot[], slots: readonly number[], cl
   }
   const rows = new Uint32Array(words);
   const lotsNeeded = new Uint16Array(words * 32);
-  const highest = draws.map(() => -1);
+  const highest = new Int32Array(draws.length).fill(-1);
   rows[0] = 1;
   highest[0] = 0;
 
@@ -82,16 +82,16 @@ export function reachableSums(lots: readonly Lot[], slots: readonly number[], cl
     const source = rowStart[from]!;
     const bits = shift & 31;
     const last = highest[from]! >>> 5;
+    let carried = 0;
     for (let word = 0; word <= last; word++) {
       const sums = rows[source + word]!;
-      if (sums === 0) continue;
-      setNew(target + word, sums << bits, needed);
-      if (bits !== 0) setNew(target + word + 1, sums >>> (32 - bits), needed);
+      setNew(target + word, (sums << bits) | carried, needed);
+      carried = bits === 0 ? 0 : sums >>> (32 - bits);
     }
+    if (carried !== 0) setNew(target + last + 1, carried, needed);
     highest[to] = Math.max(highest[to]!, highest[from]! + shift);
   };
   const setNew = (word: number, sums: number, needed: number) => {
-    if (sums === 0) return;
     let fresh = sums & ~rows[word]!;
     if (fresh === 0) return;
     rows[word]! |= fresh;

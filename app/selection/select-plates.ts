@@ -114,7 +114,7 @@ function whatToBuy(
   reachable: ReachableSums,
 ) {
   const loose = lots.map((lot) => ({ ...lot, id: String(lot.height) }));
-  const empty = { changes: plates, removed: [], returned: [], inPack: 0, perGroup: [plates], heights: '' };
+  const empty = { changes: plates, removed: [], returned: [], inPack: 0, perGroup: [plates] };
   const search: PackSearch = {
     groups: [{ name: '', fitted: [], loose }],
     removals: [empty],

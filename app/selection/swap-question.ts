@@ -83,8 +83,10 @@ export function checkQuestion(question: SwapQuestion): Result<SwapQuestion> {
   if (!loose.every(({ uncertaintyClass }) => isClass(uncertaintyClass))) {
     return refuse('bad-class', `An uncertainty class must be a whole number from 0 to ${mostClasses - 1}.`);
   }
-  const ids = [...fitted, ...readBefore, ...loose].map(({ id }) => id);
-  if (new Set(ids).size < ids.length) return refuse('piece-twice', 'A piece is named twice.');
+  const ids = new Set<string>();
+  for (const { id } of [...fitted, ...readBefore, ...loose]) ids.add(id);
+  if (ids.size < fitted.length + readBefore.length + loose.length)
+    return refuse('piece-twice', 'A piece is named twice.');
   if (new Set(groups.map(({ name }) => name)).size < groups.length) {
     return refuse('group-twice', 'Two groups of slots have the same name.');
   }
