@@ -11,7 +11,13 @@ export type StageMark = {
   state: 'done' | 'now' | 'ahead';
 };
 
-export function StageStrip({ stages }: { stages: readonly StageMark[] }) {
+type StageStripProps = {
+  stages: readonly StageMark[];
+  /** Makes every stage but the present one a key that moves there. */
+  onChoose?: (id: number) => void;
+};
+
+export function StageStrip({ stages, onChoose }: StageStripProps) {
   return (
     <ol aria-label="Stages" className={styles.strip}>
       {stages.map((stage) => (
@@ -20,18 +26,33 @@ export function StageStrip({ stages }: { stages: readonly StageMark[] }) {
           className={classNames(styles.stage, styles[stage.state])}
           aria-current={stage.state === 'now' ? 'step' : undefined}
         >
-          <span className={styles.words}>
-            {stage.state === 'done' && (
-              <>
-                <TickMark />
-                <span className="spoken">done: </span>
-              </>
-            )}
-            {stage.words}
-          </span>
-          <span className={styles.note}>{stage.note}</span>
+          {onChoose && stage.state !== 'now' ? (
+            <button type="button" className={styles.key} onClick={() => onChoose(stage.id)}>
+              <span className="spoken">Move to </span>
+              <StageWords stage={stage} />
+            </button>
+          ) : (
+            <StageWords stage={stage} />
+          )}
         </li>
       ))}
     </ol>
+  );
+}
+
+function StageWords({ stage }: { stage: StageMark }) {
+  return (
+    <>
+      <span className={styles.words}>
+        {stage.state === 'done' && (
+          <>
+            <TickMark />
+            <span className="spoken">done: </span>
+          </>
+        )}
+        {stage.words}
+      </span>
+      <span className={styles.note}>{stage.note}</span>
+    </>
   );
 }

@@ -1,12 +1,11 @@
 // The left rail: the places, the light, who is at the bench.
 import { Link } from '@tanstack/react-router';
-import { useState } from 'react';
 import { Menu } from '../components/Menu.tsx';
 import { useAtBench } from './at-bench.ts';
 import { useOpenShop } from './open-shop.ts';
 import { places } from './places.ts';
 import styles from './Rail.module.css';
-import { keepTheme, storedTheme } from './theme.ts';
+import { keepTheme, useTheme } from './theme.ts';
 
 export function Rail() {
   const shop = useOpenShop();
@@ -32,14 +31,9 @@ export function Rail() {
 }
 
 function ThemeSwitch() {
-  const [theme, setTheme] = useState(storedTheme);
-  const other = theme === 'bay' ? 'paper' : 'bay';
-  const change = () => {
-    keepTheme(other);
-    setTheme(other);
-  };
+  const other = useTheme() === 'bay' ? 'paper' : 'bay';
   return (
-    <button type="button" className={styles.footKey} onClick={change}>
+    <button type="button" className={styles.footKey} onClick={() => keepTheme(other)}>
       {other === 'bay' ? 'Bay light' : 'Paper light'}
     </button>
   );

@@ -1,6 +1,12 @@
 // Which address shows which screen.
 import { createHashHistory, createRootRoute, createRoute, createRouter, redirect } from '@tanstack/react-router';
 import { EmptyState } from '../components/EmptyState.tsx';
+import { CheckInScreen } from '../screens/jobs/CheckInScreen.tsx';
+import { CheckScreen } from '../screens/jobs/CheckScreen.tsx';
+import { JobScreen } from '../screens/jobs/JobScreen.tsx';
+import { JobsScreen } from '../screens/jobs/JobsScreen.tsx';
+import { ReportScreen } from '../screens/jobs/ReportScreen.tsx';
+import { ShopScreen } from '../screens/shop/ShopScreen.tsx';
 import { ErrorScreen } from './ErrorScreen.tsx';
 import { Frame } from './Frame.tsx';
 import { places } from './places.ts';
@@ -15,7 +21,35 @@ const home = createRoute({
   },
 });
 
-const screens = places.map((place) =>
+const jobs = createRoute({ getParentRoute: () => root, path: '/jobs', component: JobsScreen });
+const checkIn = createRoute({ getParentRoute: () => root, path: '/jobs/new', component: CheckInScreen });
+const job = createRoute({
+  getParentRoute: () => root,
+  path: '/jobs/$jobId',
+  component: () => <JobScreen jobId={Number(job.useParams().jobId)} />,
+});
+const checkOfJob = createRoute({
+  getParentRoute: () => root,
+  path: '/jobs/$jobId/checks/$checkId',
+  component: () => {
+    const { jobId, checkId } = checkOfJob.useParams();
+    return <CheckScreen jobId={Number(jobId)} checkId={Number(checkId)} />;
+  },
+});
+const report = createRoute({
+  getParentRoute: () => root,
+  path: '/jobs/$jobId/report/$copy',
+  component: () => {
+    const { jobId, copy } = report.useParams();
+    return <ReportScreen jobId={Number(jobId)} copy={copy === 'shop' ? 'shop' : 'customer'} />;
+  },
+});
+
+const shop = createRoute({ getParentRoute: () => root, path: '/shop', component: ShopScreen });
+
+// The places that have no screen yet.
+const bare = places.filter(({ path }) => path === '/bench' || path === '/specs');
+const screens = bare.map((place) =>
   createRoute({
     getParentRoute: () => root,
     path: place.path,
@@ -24,7 +58,7 @@ const screens = places.map((place) =>
 );
 
 export const router = createRouter({
-  routeTree: root.addChildren([home, ...screens]),
+  routeTree: root.addChildren([home, jobs, checkIn, job, checkOfJob, report, shop, ...screens]),
   // Under app:// and on the loopback host alike there is one page; the address is what follows #.
   history: createHashHistory(),
   defaultErrorComponent: ErrorScreen,

@@ -13,3 +13,11 @@ export function sayDay(instant: string): string {
 export function sayDayAndTime(instant: string): string {
   return `${sayDay(instant)}, ${clock.format(new Date(instant))}`;
 }
+
+/** How long ago an instant was, in whole days of this machine's calendar: "today", "1 day", "12 days". */
+export function sayAge(instant: string): string {
+  const dayOf = (date: Date) => Date.UTC(date.getFullYear(), date.getMonth(), date.getDate());
+  const days = Math.round((dayOf(new Date()) - dayOf(new Date(instant))) / 86_400_000);
+  if (days <= 0) return 'today';
+  return days === 1 ? '1 day' : `${days} days`;
+}

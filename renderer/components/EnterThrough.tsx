@@ -1,0 +1,51 @@
+// A form one goes through with Enter alone: from entry to entry, and from the last one to the filled key.
+import type { KeyboardEvent, ReactNode } from 'react';
+
+type EnterThroughProps = {
+  /** What the form is, for who cannot see the heading above it. */
+  label: string;
+  /** Enter in the last entry, Ctrl and Enter in any, or a key of type `submit`. */
+  onFinish: () => void;
+  className?: string | undefined;
+  children: ReactNode;
+};
+
+export function EnterThrough({ label, onFinish, className, children }: EnterThroughProps) {
+  const goOn = (event: KeyboardEvent<HTMLFormElement>) => {
+    if (event.key !== 'Enter' || event.defaultPrevented) return;
+    const isFromAnywhere = event.ctrlKey || event.metaKey;
+    // In several lines of text Enter begins the next line; on a key it presses the key.
+    if (!isFromAnywhere && !(event.target instanceof HTMLInputElement)) return;
+    event.preventDefault();
+    if (event.repeat) return;
+    const next = isFromAnywhere ? undefined : entryAfter(event.target as HTMLInputElement, event.currentTarget);
+    if (next) next.focus();
+    else onFinish();
+  };
+  return (
+    <form
+      aria-label={label}
+      className={className}
+      noValidate
+      onKeyDown={goOn}
+      onSubmit={(event) => {
+        event.preventDefault();
+        onFinish();
+      }}
+    >
+      {children}
+    </form>
+  );
+}
+
+/** The keys of one choice count as one entry. */
+function entryAfter(current: HTMLInputElement, form: HTMLFormElement): HTMLElement | undefined {
+  const entries = [...form.querySelectorAll<HTMLInputElement | HTMLTextAreaElement>('input, textarea')].filter(
+    (each) => each === current || (each.tabIndex >= 0 && !each.disabled && !isSameChoice(each, current)),
+  );
+  return entries[entries.indexOf(current) + 1];
+}
+
+function isSameChoice(one: HTMLElement, other: HTMLInputElement): boolean {
+  return other.type === 'radio' && one instanceof HTMLInputElement && one.type === 'radio' && one.name === other.name;
+}

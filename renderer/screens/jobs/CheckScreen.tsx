@@ -1,0 +1,3 @@
+export function CheckScreen(_: { jobId: number; checkId: number }) {
+  return null;
+}

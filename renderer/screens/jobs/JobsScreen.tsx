@@ -1,0 +1,3 @@
+export function JobsScreen() {
+  return null;
+}

@@ -1,0 +1,3 @@
+export function ReportScreen(_: { jobId: number; copy: 'shop' | 'customer' }) {
+  return null;
+}
