@@ -1,8 +1,8 @@
 // What is wrong with a spec sheet before it is saved, one plain sentence.
 import { accept, type Result, refuse } from '../base/result.ts';
 import { formatAmount } from '../quantities/format-amount.ts';
-import { unitNamed } from '../quantities/units.ts';
-import type { Check, Pack, SpecSheet } from './spec-sheet.ts';
+import { type Unit, unitNamed } from '../quantities/units.ts';
+import type { Check, Limits, Pack, SpecSheet } from './spec-sheet.ts';
 
 /** The sheet itself, or a refusal that names the pack or check and what to put right. */
 export function soundSheet(sheet: SpecSheet): Result<SpecSheet> {
@@ -23,7 +23,8 @@ function repeatedName(what: string, named: ReadonlyArray<{ name: string }>): str
   return undefined;
 }
 
-function packProblem(pack: Pack): string | undefined {
+/** What is wrong with a pack by itself, in one sentence that names it. */
+export function packProblem(pack: Pack): string | undefined {
   for (const [index, slot] of pack.slots.entries()) {
     const name = `${pack.name}, slot ${index + 1}`;
     if (slot.isAdjuster && slot.outline === '')
@@ -41,7 +42,8 @@ function packProblem(pack: Pack): string | undefined {
   return undefined;
 }
 
-function checkProblem(check: Check, packs: readonly Pack[]): string | undefined {
+/** What is wrong with a check beside the packs of its sheet, in one sentence that names it. */
+export function checkProblem(check: Check, packs: ReadonlyArray<Pick<Pack, 'name'>>): string | undefined {
   const unit = unitNamed(check.unit);
   if (unit.quantity !== check.quantity)
     return `${check.name}: ${check.unit || 'a count'} is not a unit of ${check.quantity}.`;
@@ -51,13 +53,18 @@ function checkProblem(check: Check, packs: readonly Pack[]): string | undefined 
   if ((check.method === 'air' || check.method === 'feeler') && check.quantity !== 'length') {
     return `${check.name}: a reading by ${check.method} is a length.`;
   }
+  const problem = limitsProblem(check.limits, unit);
+  return problem && `${check.name}: ${problem}`;
+}
+
+/** What is wrong with limits by themselves, in words that can follow a name and a colon. */
+export function limitsProblem(limits: Limits, unit: Unit): string | undefined {
   const shown = (amount: number) => formatAmount(amount, unit);
-  const { limits } = check;
   if ((limits.kind === 'range' || limits.kind === 'target') && limits.low >= limits.high) {
-    return `${check.name}: the low limit ${shown(limits.low)} is not below the high limit ${shown(limits.high)}.`;
+    return `the low limit ${shown(limits.low)} is not below the high limit ${shown(limits.high)}.`;
   }
   if (limits.kind === 'target' && (limits.target < limits.low || limits.target > limits.high)) {
-    return `${check.name}: the target ${shown(limits.target)} lies outside ${shown(limits.low)} to ${shown(limits.high)}.`;
+    return `the target ${shown(limits.target)} lies outside ${shown(limits.low)} to ${shown(limits.high)}.`;
   }
   if (limits.kind === 'variants') {
     const sorted = limits.variants.toSorted((a, b) => a.nominal - b.nominal);
@@ -66,8 +73,7 @@ function checkProblem(check: Check, packs: readonly Pack[]): string | undefined 
       return next !== undefined && variant.nominal + variant.within >= next.nominal - next.within;
     });
     const [first, second] = [sorted[touching], sorted[touching + 1]];
-    if (first && second)
-      return `${check.name}: ${first.name} and ${second.name} overlap, so a reading could not tell them apart.`;
+    if (first && second) return `${first.name} and ${second.name} overlap, so a reading could not tell them apart.`;
   }
   return undefined;
 }
