@@ -1,13 +1,12 @@
 // A book for each screen test: the built host on a folder of its own, with the demo shop open and a page on it.
-import { type ChildProcess, spawn } from 'node:child_process';
 import { existsSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { createInterface } from 'node:readline';
 import { AxeBuilder } from '@axe-core/playwright';
 import { test as base, expect, type Page } from '@playwright/test';
 import type { MethodName, Output } from '../../app/contract/contract.ts';
 import type { Reply } from '../../app/contract/reply.ts';
+import { type ServeProcess, startServe } from '../serve-process.ts';
 
 const serve = join(import.meta.dirname, '../../dist/main/serve.js');
 
@@ -35,25 +34,12 @@ export const test = base.extend<Fixtures>({
   book: async ({}, use) => {
     if (!existsSync(serve)) throw new Error('dist is not built: npm run build first.');
     const folder = mkdtempSync(join(tmpdir(), 'thoubook-'));
-    let host: ChildProcess | undefined;
+    let host: ServeProcess | undefined;
     const start = async () => {
-      const started = spawn(process.execPath, [serve], {
-        env: { ...process.env, THOUBOOK_FOLDER: folder, THOUBOOK_WINDOW: 'none' },
-        stdio: ['ignore', 'pipe', 'inherit'],
-      });
-      host = started;
-      for await (const line of createInterface({ input: started.stdout })) {
-        if (line.startsWith('http://127.0.0.1:')) return line;
-      }
-      throw new Error('the host stopped before it said its address');
+      host = await startServe(serve, folder);
+      return host.address;
     };
-    const kill = async () => {
-      const running = host;
-      if (!running || running.exitCode !== null) return;
-      const ended = new Promise((exited) => running.once('exit', exited));
-      running.kill('SIGKILL');
-      await ended;
-    };
+    const kill = async () => host?.kill();
     await use({ folder, start, kill });
     await kill();
     rmSync(folder, { recursive: true, force: true });
