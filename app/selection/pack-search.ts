@@ -1,5 +1,5 @@
 // One pack laid out for the search: every way to empty slots, and every sum that can be put into them.
-import { type Draw, type Lot, type ReachableSums, reachableSums, type Take } from './reachable-sums.ts';
+import { type Draw, type Lot, type ReachableSums, reachableSums, type Take, thinnestFirst } from './reachable-sums.ts';
 import type { AdjusterGroup, LoosePiece } from './swap-question.ts';
 
 export type AddedPiece = { readonly id: string; readonly group: string; readonly height: number };
@@ -37,7 +37,7 @@ export function layOut(askedGroups: readonly AdjusterGroup[]): PackSearch | null
   const classes =
     1 + groups.reduce((most, { loose }) => loose.reduce((m, p) => Math.max(m, p.uncertaintyClass), most), 0);
   const bins = collectLots(groups, classes);
-  const lots = bins.map(({ lot }) => lot);
+  const lots = thinnestFirst(bins.map(({ lot }) => lot));
   const reachable = reachableSums(lots, slots, classes);
   if (reachable === null) return null;
   const loose = new Map(bins.map(({ lot, pieces }) => [lot, pieces]));

@@ -22,7 +22,7 @@ export type Draw = {
 export type Take = { readonly lot: number; readonly pieces: number };
 
 export type ReachableSums = {
-  /** Thinnest first. */
+  /** In the order given. */
   readonly lots: readonly Lot[];
   /** Fewest pieces first; the first takes nothing. */
   readonly draws: readonly Draw[];
@@ -31,7 +31,7 @@ export type ReachableSums = {
   /** One row of bits a draw, a bit for every sum. */
   readonly rows: Uint32Array;
   readonly rowStart: readonly number[];
-  /** For every bit of `rows`: how many lots, thinnest first, suffice to make that sum. */
+  /** For every bit of `rows`: how many lots, in their order, suffice to make that sum. */
   readonly lotsNeeded: Uint16Array;
   /** The draw that one piece of a lot turns a draw into, and back; -1 where there is none. */
   readonly after: (draw: number, lot: number) => number;
@@ -42,28 +42,25 @@ const largestTable = 2 ** 26;
 const mostLots = 2 ** 16 - 1;
 
 /**
- * Every sum that can be made from `lots` with at most `slots[g]` pieces of group g, for every draw. Returns null where
- * the heights are too finely divided for a table of 67 million sums. Exact: a bit is set only by adding a piece that
- * is there to a sum that can be made without it. 32 sums a word; shifting a word by 32 shifts by 0 in this language,
- * which is why whole words are counted apart.
+ * Every sum that can be made from `lots` with at most `slots[g]` pieces of group g, for every draw; the order of the
+ * lots decides ties, see `setsMaking`. Returns null where the heights are too finely divided for a table of 67 million
+ * sums. Exact: a bit is set only by adding a piece that is there to a sum that can be made without it. 32 sums a word;
+ * shifting a word by 32 shifts by 0 in this language, which is why whole words are counted apart.
  */
 export function reachableSums(lots: readonly Lot[], slots: readonly number[], classes: number): ReachableSums | null {
   if (lots.length > mostLots) return null;
-  const sorted = lots.toSorted(
-    (a, b) => a.height - b.height || a.uncertaintyClass - b.uncertaintyClass || a.group - b.group,
-  );
   const thinnest = slots.map(() => Number.POSITIVE_INFINITY);
   const thickest = slots.map(() => 0);
-  for (const { group, height } of sorted) {
+  for (const { group, height } of lots) {
     thinnest[group] = Math.min(thinnest[group]!, height);
     thickest[group] = Math.max(thickest[group]!, height);
   }
   let step = 0;
-  for (const { group, height } of sorted) step = greatestCommonDivisor(step, height - thinnest[group]!);
+  for (const { group, height } of lots) step = greatestCommonDivisor(step, height - thinnest[group]!);
   step ||= 1;
   const spread = slots.map((_, group) => Math.max(0, (thickest[group]! - thinnest[group]!) / step) || 0);
 
-  const { draws, after, before } = listDraws(sorted, slots, classes, thinnest);
+  const { draws, after, before } = listDraws(lots, slots, classes, thinnest);
   const rowStart: number[] = [];
   let words = 0;
   for (const { perGroup } of draws) {
@@ -98,7 +95,7 @@ export function reachableSums(lots: readonly Lot[], slots: readonly number[], cl
     for (; fresh !== 0; fresh &= fresh - 1) lotsNeeded[word * 32 + 31 - Math.clz32(fresh & -fresh)] = needed;
   };
 
-  for (const [index, lot] of sorted.entries()) {
+  for (const [index, lot] of lots.entries()) {
     const shift = (lot.height - thinnest[lot.group]!) / step;
     if (lot.count >= slots[lot.group]!) {
       // As many as anybody could take: small draws first, so that a draw may already hold pieces of this lot.
@@ -117,7 +114,7 @@ export function reachableSums(lots: readonly Lot[], slots: readonly number[], cl
       }
     }
   }
-  return { lots: sorted, draws, step, rows, rowStart, lotsNeeded, after, before };
+  return { lots, draws, step, rows, rowStart, lotsNeeded, after, before };
 }
 
 /** The smallest sum of a draw at or above `wanted` (which need not be whole, nor finite), or null. */
@@ -180,9 +177,15 @@ export function isReachable(reachable: ReachableSums, draw: number, sum: number,
   return ((reachable.rows[word]! >>> (bit & 31)) & 1) === 1 && neededFor(reachable, draw, sum) <= lots;
 }
 
+/** The order of lots behind the usual tie rule: thinnest first, of equal heights the better known first. */
+export function thinnestFirst(lots: readonly Lot[]): Lot[] {
+  return lots.toSorted((a, b) => a.height - b.height || a.uncertaintyClass - b.uncertaintyClass || a.group - b.group);
+}
+
 /**
- * Every set of pieces that makes this sum, in the order that decides ties: sets are compared thickest piece first and
- * the one with the thinner piece comes first. Each set names its thickest lot first.
+ * Every set of pieces that makes this sum, in the order that decides ties: sets are compared by their last lot, then
+ * the last but one and so on, and the one whose lot is earlier comes first. With the thinnest lots first: thickest
+ * piece first, and the thinner wins. Each set names its last lot first.
  */
 export function* setsMaking(
   reachable: ReachableSums,

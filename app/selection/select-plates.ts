@@ -9,6 +9,7 @@ import {
   reachableSums,
   sumAtOrAbove,
   sumAtOrBelow,
+  thinnestFirst,
 } from './reachable-sums.ts';
 import { isHeight } from './swap-question.ts';
 
@@ -135,13 +136,12 @@ function spreadOver({ thicknesses, stock }: PlateRequest, pieces: Map<number, nu
   });
 }
 
-/** The thicknesses of which there are any, each once. */
+/** The thicknesses of which there are any, each once, thinnest first. */
 export function lotsInStock(thicknesses: readonly number[], stock: readonly number[]): Lot[] {
   const counts = new Map<number, number>();
   for (const [place, height] of thicknesses.entries()) counts.set(height, (counts.get(height) ?? 0) + stock[place]!);
-  return [...counts]
-    .filter(([, count]) => count > 0)
-    .map(([height, count]) => ({ group: 0, uncertaintyClass: 0, height, count }));
+  const lots = [...counts].map(([height, count]) => ({ group: 0, uncertaintyClass: 0, height, count }));
+  return thinnestFirst(lots.filter(({ count }) => count > 0));
 }
 
 type PackLimits = Pick<PlateRequest, 'space' | 'plates' | 'target' | 'lower' | 'upper'>;
