@@ -1,6 +1,8 @@
 // Which address shows which screen.
 import { createHashHistory, createRootRoute, createRoute, createRouter, redirect } from '@tanstack/react-router';
 import { EmptyState } from '../components/EmptyState.tsx';
+import { BenchScreen } from '../screens/bench/BenchScreen.tsx';
+import { ReadingScreen } from '../screens/bench/ReadingScreen.tsx';
 import { CheckInScreen } from '../screens/jobs/CheckInScreen.tsx';
 import { CheckScreen } from '../screens/jobs/CheckScreen.tsx';
 import { JobScreen } from '../screens/jobs/JobScreen.tsx';
@@ -45,10 +47,20 @@ const report = createRoute({
   },
 });
 
+const bench = createRoute({ getParentRoute: () => root, path: '/bench', component: BenchScreen });
+const reading = createRoute({
+  getParentRoute: () => root,
+  path: '/bench/$jobId/$checkId',
+  component: () => {
+    const { jobId, checkId } = reading.useParams();
+    return <ReadingScreen jobId={Number(jobId)} checkId={Number(checkId)} />;
+  },
+});
+
 const shop = createRoute({ getParentRoute: () => root, path: '/shop', component: ShopScreen });
 
 // The places that have no screen yet.
-const bare = places.filter(({ path }) => path === '/bench' || path === '/specs');
+const bare = places.filter(({ path }) => path === '/specs');
 const screens = bare.map((place) =>
   createRoute({
     getParentRoute: () => root,
@@ -58,7 +70,7 @@ const screens = bare.map((place) =>
 );
 
 export const router = createRouter({
-  routeTree: root.addChildren([home, jobs, checkIn, job, checkOfJob, report, shop, ...screens]),
+  routeTree: root.addChildren([home, jobs, checkIn, job, checkOfJob, report, bench, reading, shop, ...screens]),
   // Under app:// and on the loopback host alike there is one page; the address is what follows #.
   history: createHashHistory(),
   defaultErrorComponent: ErrorScreen,
