@@ -9,9 +9,11 @@ import { JobScreen } from '../screens/jobs/JobScreen.tsx';
 import { JobsScreen } from '../screens/jobs/JobsScreen.tsx';
 import { ReportScreen } from '../screens/jobs/ReportScreen.tsx';
 import { ShopScreen } from '../screens/shop/ShopScreen.tsx';
+import { EditSheetScreen } from '../screens/specs/EditSheetScreen.tsx';
+import { FamiliesScreen } from '../screens/specs/FamiliesScreen.tsx';
+import { SheetScreen } from '../screens/specs/SheetScreen.tsx';
 import { ErrorScreen } from './ErrorScreen.tsx';
 import { Frame } from './Frame.tsx';
-import { places } from './places.ts';
 
 const root = createRootRoute({ component: Frame });
 
@@ -57,20 +59,44 @@ const reading = createRoute({
   },
 });
 
+const specs = createRoute({ getParentRoute: () => root, path: '/specs', component: FamiliesScreen });
+const sheet = createRoute({
+  getParentRoute: () => root,
+  path: '/specs/$familyId',
+  component: () => <SheetScreen familyId={Number(sheet.useParams().familyId)} />,
+});
+const earlierSheet = createRoute({
+  getParentRoute: () => root,
+  path: '/specs/$familyId/revision/$number',
+  component: () => {
+    const { familyId, number } = earlierSheet.useParams();
+    return <SheetScreen familyId={Number(familyId)} number={Number(number)} />;
+  },
+});
+const editSheet = createRoute({
+  getParentRoute: () => root,
+  path: '/specs/$familyId/edit',
+  component: () => <EditSheetScreen familyId={Number(editSheet.useParams().familyId)} />,
+});
+
 const shop = createRoute({ getParentRoute: () => root, path: '/shop', component: ShopScreen });
 
-// The places that have no screen yet.
-const bare = places.filter(({ path }) => path === '/specs');
-const screens = bare.map((place) =>
-  createRoute({
-    getParentRoute: () => root,
-    path: place.path,
-    component: () => <EmptyState title={place.name}>Nothing here yet.</EmptyState>,
-  }),
-);
-
 export const router = createRouter({
-  routeTree: root.addChildren([home, jobs, checkIn, job, checkOfJob, report, bench, reading, shop, ...screens]),
+  routeTree: root.addChildren([
+    home,
+    jobs,
+    checkIn,
+    job,
+    checkOfJob,
+    report,
+    bench,
+    reading,
+    specs,
+    sheet,
+    earlierSheet,
+    editSheet,
+    shop,
+  ]),
   // Under app:// and on the loopback host alike there is one page; the address is what follows #.
   history: createHashHistory(),
   defaultErrorComponent: ErrorScreen,

@@ -1,0 +1,3 @@
+export function EditSheetScreen(_: { familyId: number }) {
+  return null;
+}

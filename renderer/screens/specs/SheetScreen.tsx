@@ -1,0 +1,3 @@
+export function SheetScreen(_: { familyId: number; number?: number }) {
+  return null;
+}
