@@ -22,6 +22,8 @@ export type OpenShop = {
   write<T>(act: (writing: Writing, now: string) => Promise<T>): Promise<T>;
   /** Copies the file, whole and checked, into the backup folder. */
   backUp(): Promise<string>;
+  /** True once after another process wrote to the file. */
+  wasWrittenElsewhere(): boolean;
   close(): Promise<void>;
 };
 
@@ -91,6 +93,8 @@ function assertSound(connection: Sqlite.Database): void {
 }
 
 function lend(connection: Sqlite.Database, database: Kysely<Tables>, backupFolder: string, clock: Clock): OpenShop {
+  // Changes only when another connection writes.
+  let seenVersion = connection.pragma('data_version', { simple: true });
   // `begin immediate` takes the write lock at once, so a second window waits instead of failing half way.
   const inside = <T>(begin: string, act: (executor: Kysely<Tables>) => Promise<T>): Promise<T> =>
     database.connection().execute(async (executor) => {
@@ -112,6 +116,12 @@ function lend(connection: Sqlite.Database, database: Kysely<Tables>, backupFolde
     write: (act) =>
       inside('begin immediate', (executor) => act(executor as Kysely<Tables> & { writes: true }, clock())),
     backUp: () => backUp(connection, backupFolder, clock()),
+    wasWrittenElsewhere: () => {
+      const version = connection.pragma('data_version', { simple: true });
+      const isNew = version !== seenVersion;
+      seenVersion = version;
+      return isNew;
+    },
     close: async () => {
       await database.destroy();
     },

@@ -102,6 +102,14 @@ export class Desk {
     return () => this.#listeners.delete(listener);
   }
 
+  /** Looks every `interval_ms` whether another process wrote to the file, until the answered function is called. */
+  watchOthers(interval_ms: number): () => void {
+    const timer = setInterval(() => {
+      if (this.#shop?.wasWrittenElsewhere()) this.announceChange();
+    }, interval_ms);
+    return () => clearInterval(timer);
+  }
+
   announceChange(): void {
     for (const listener of this.#listeners) listener();
   }

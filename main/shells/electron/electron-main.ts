@@ -45,7 +45,11 @@ async function start(): Promise<void> {
   desk.onChange(() => {
     for (const window of BrowserWindow.getAllWindows()) window.webContents.send('changed');
   });
-  app.on('will-quit', () => void desk.close());
+  const stopWatching = desk.watchOthers(1000);
+  app.on('will-quit', () => {
+    stopWatching();
+    void desk.close();
+  });
   const window = new BrowserWindow({
     width: 1280,
     height: 800,

@@ -10,6 +10,8 @@ import { shopFolder } from './shop-folder.ts';
 const desk = await Desk.at(shopFolder(), systemClock);
 const host = await startHost(desk, join(import.meta.dirname, '../renderer'), Number(process.env.THOUBOOK_PORT ?? 0));
 
+desk.watchOthers(1000);
+
 for (const signal of ['SIGINT', 'SIGTERM'] as const) process.on(signal, () => void stop());
 
 const browser = hasScreen() ? findBrowser() : undefined;

@@ -152,7 +152,7 @@ export async function enterFoundPack({ call, jobId, sheet, by }: JobAtHand, name
     const tag = slot.kind === 'steel' ? heights[name].steelTags[place] : undefined;
     return { slotId: slot.slotId, from: { typed: found[slot.kind]?.[place] ?? '', ...(tag ? { tag } : {}) } };
   });
-  await call('packs.recordMockUp', { jobId, packId: pack.packId, pieces, note: 'as found', by });
+  await call('packs.recordMockUp', { jobId, packId: pack.packId, pieces, note: '', by });
 }
 
 const asFoundLines = {

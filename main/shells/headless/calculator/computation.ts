@@ -71,3 +71,5 @@ export const degreesOfFreedom = z
   .union([z.number().positive(), z.literal('infinity')])
   .transform((value) => (value === 'infinity' ? Number.POSITIVE_INFINITY : value))
   .describe('more than zero, real, or "infinity"');
+/** What somebody calls a part, a person or a group. */
+export const name = z.union([z.string(), z.number()]);

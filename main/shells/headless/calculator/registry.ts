@@ -1,5 +1,8 @@
 // Every computation the calculator offers.
+import { clutchComputations } from './clutch.ts';
 import type { Computation } from './computation.ts';
+import { fleetComputations } from './fleet.ts';
+import { gaugeComputations } from './gauges.ts';
 import { measurementComputations } from './measurement.ts';
 import { packComputations } from './packs.ts';
 import { selectionComputations } from './selection.ts';
@@ -8,4 +11,7 @@ export const computations: readonly Computation[] = [
   ...measurementComputations,
   ...packComputations,
   ...selectionComputations,
+  ...gaugeComputations,
+  ...fleetComputations,
+  ...clutchComputations,
 ];
