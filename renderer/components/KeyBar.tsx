@@ -14,8 +14,8 @@ export type BenchKey = {
   onPress: () => void;
   /** The act the prompt asks for; one in a row. */
   isFilled?: boolean;
-  /** Goes behind More where the screen is narrow. Its letter works all the same. */
-  isRare?: boolean;
+  /** Goes behind More where the screen is narrow, or always. Its letter works all the same. */
+  isRare?: boolean | 'always';
   isDisabled?: boolean;
 };
 
@@ -28,12 +28,13 @@ type KeyBarProps = {
 export function KeyBar({ keys, entry }: KeyBarProps) {
   const bar = useRef<HTMLElement>(null);
   useKeys(keys, bar);
+  const inRow = keys.filter((each) => each.isRare !== 'always');
   const rare = keys.filter((each) => each.isRare);
   return (
     <footer ref={bar} className={styles.bar}>
       {entry}
       <Toolbar aria-label="Keys" className={classNames(styles.keys)}>
-        {keys.map((each) => (
+        {inRow.map((each) => (
           <span key={each.key} className={classNames(each.isRare && styles.rare)}>
             <Button
               size="bench"
@@ -47,7 +48,7 @@ export function KeyBar({ keys, entry }: KeyBarProps) {
           </span>
         ))}
         {rare.length > 0 && (
-          <span className={styles.more}>
+          <span className={classNames(styles.more, inRow.length < keys.length && styles.always)}>
             <Menu
               label="More keys"
               words="More"
@@ -89,5 +90,6 @@ function useKeys(keys: readonly BenchKey[], bar: { readonly current: HTMLElement
 
 function isAtBench(target: EventTarget | null, bar: HTMLElement | null): boolean {
   if (target instanceof HTMLInputElement) return 'entryLine' in target.dataset && target.value === '';
-  return target === document.body || (target instanceof Node && bar !== null && bar.contains(target));
+  // The page round the row takes the focus when what had it is gone.
+  return target instanceof Node && bar !== null && (bar.contains(target) || target.contains(bar));
 }
