@@ -12,7 +12,7 @@ type EnterThroughProps = {
 
 export function EnterThrough({ label, onFinish, className, children }: EnterThroughProps) {
   const goOn = (event: KeyboardEvent<HTMLFormElement>) => {
-    if (event.key !== 'Enter' || event.defaultPrevented) return;
+    if (event.key !== 'Enter' || event.isDefaultPrevented()) return;
     const isFromAnywhere = event.ctrlKey || event.metaKey;
     // In several lines of text Enter begins the next line; on a key it presses the key.
     if (!isFromAnywhere && !(event.target instanceof HTMLInputElement)) return;
@@ -28,6 +28,8 @@ export function EnterThrough({ label, onFinish, className, children }: EnterThro
       className={className}
       noValidate
       onKeyDown={goOn}
+      // The keys of a choice keep Enter to themselves, so it is taken from them on its way down.
+      onKeyDownCapture={(event) => isRadio(event.target) && goOn(event)}
       onSubmit={(event) => {
         event.preventDefault();
         onFinish();
@@ -46,6 +48,10 @@ function entryAfter(current: HTMLInputElement, form: HTMLFormElement): HTMLEleme
   return entries[entries.indexOf(current) + 1];
 }
 
-function isSameChoice(one: HTMLElement, other: HTMLInputElement): boolean {
-  return other.type === 'radio' && one instanceof HTMLInputElement && one.type === 'radio' && one.name === other.name;
+function isSameChoice(one: HTMLInputElement | HTMLTextAreaElement, other: HTMLInputElement): boolean {
+  return isRadio(one) && isRadio(other) && one.name === other.name;
+}
+
+function isRadio(target: EventTarget): target is HTMLInputElement {
+  return target instanceof HTMLInputElement && target.type === 'radio';
 }

@@ -1,0 +1,78 @@
+// Where the book lies on this machine, its backups, and the way between the demo and the shop's own file.
+import { useState } from 'react';
+import { Button } from '../../components/Button.tsx';
+import { EnterThrough } from '../../components/EnterThrough.tsx';
+import { Notice } from '../../components/Notice.tsx';
+import { FailureSentence } from '../../frame/FailureSentence.tsx';
+import type { OpenShop } from '../../frame/open-shop.ts';
+import { useWrite } from '../../rpc/use-write.ts';
+import { sayDayAndTime } from '../../text/say-date.ts';
+import { useDraft } from '../../text/use-draft.ts';
+import { NewShopFields } from './NewShopFields.tsx';
+import { blankShop, completed, whatIsMissing } from './new-shop.ts';
+import styles from './ShopFiles.module.css';
+import { type SwitchShop, useSwitchShop } from './use-switch-shop.ts';
+
+export function FileAndBackups({ shop }: { shop: OpenShop }) {
+  const write = useWrite('shop.backUp');
+  const last = shop.lastBackupAt === null ? 'none yet' : sayDayAndTime(shop.lastBackupAt);
+  return (
+    <>
+      <dl className={styles.places}>
+        <dt>Shop file</dt>
+        <dd className="mono">{shop.file}</dd>
+        <dt>Backups</dt>
+        <dd className="mono">{shop.backupFolder}</dd>
+        <dt>Last backup</dt>
+        <dd>{last}</dd>
+      </dl>
+      <Button isPending={write.isPending} onPress={() => write.mutate({})}>
+        Back up now
+      </Button>
+      {write.data && (
+        <Notice kind="done">
+          Backed up and checked: <span className={styles.path}>{write.data.file}</span>
+        </Notice>
+      )}
+      <FailureSentence error={write.error} />
+    </>
+  );
+}
+
+export function DemoAndOwn({ shop }: { shop: OpenShop }) {
+  const switchShop = useSwitchShop();
+  return (
+    <>
+      {shop.isDemo && !shop.hasShopFile && <StartOwn switchShop={switchShop} />}
+      {shop.isDemo && shop.hasShopFile && (
+        <Button isPending={switchShop.isBusy} onPress={switchShop.openOwn}>
+          Leave the demo, open your shop
+        </Button>
+      )}
+      {!shop.isDemo && (
+        <Button isPending={switchShop.isBusy} onPress={switchShop.openDemo}>
+          Open the demo shop
+        </Button>
+      )}
+      <FailureSentence error={switchShop.error} />
+    </>
+  );
+}
+
+function StartOwn({ switchShop }: { switchShop: SwitchShop }) {
+  const draft = useDraft('first steps', blankShop);
+  const [isTried, setTried] = useState(false);
+  const start = () => {
+    setTried(true);
+    if (Object.keys(whatIsMissing(draft.value)).length > 0) return;
+    switchShop.create(completed(draft.value), draft.clear);
+  };
+  return (
+    <EnterThrough label="Start your own shop" onFinish={start} className={styles.own}>
+      <NewShopFields shop={draft.value} onChange={draft.change} isTried={isTried} />
+      <Button type="submit" isPending={switchShop.isBusy}>
+        Leave the demo, start your shop
+      </Button>
+    </EnterThrough>
+  );
+}
