@@ -28,7 +28,8 @@ export function unitWords(unitName: string, decimalMark: DecimalMark = '.'): Amo
   return {
     perUnit: Number(unit.numerator) / Number(unit.denominator),
     full,
-    short: (amount) => withoutTrailingZeros(full(amount)),
+    // 0.66 beside 0.686 would look like a coarser reading: millimetres keep their decimals.
+    short: (amount) => (unitName === 'mm' ? full(amount) : withoutTrailingZeros(full(amount))),
   };
 }
 

@@ -21,6 +21,7 @@ import { boxesOverlap, textBox, textWidth } from './text-box.ts';
 
 /** Room kept for an arrow where something lies off the scale. */
 const edge = 12;
+const markerPitch = 34;
 
 /**
  * The large band: limits heavy, target dashed, hatched within `guard` of a limit, every reading a dot on the axis, and
@@ -35,7 +36,7 @@ export function band(
   const axis = largeAxis(facts, words, width, edge * unit);
   const markers = markersOf(facts);
   const rows = packRows(markers, axis, medium, unit);
-  const base = Math.max(8, 28 * rows.count) * unit;
+  const base = (rows.count === 0 ? 8 : 28 + (rows.count - 1) * markerPitch) * unit;
   const floor = base + 44 * unit;
   const shapes: Shape[] = [
     ...bandGround(facts, axis, base, floor, unit),
@@ -155,7 +156,7 @@ function axisLabels(
     ];
     const fits = labels.every((label) => {
       const box = textBox(label, medium);
-      const wide = { ...box, left: box.left - 4 * unit, right: box.right + 4 * unit };
+      const wide = { ...box, left: box.left - 8 * unit, right: box.right + 8 * unit };
       return box.left >= 0 && box.right <= width && !placed.some((other) => boxesOverlap(wide, textBox(other, medium)));
     });
     if (fits) placed.push(...labels);
@@ -211,7 +212,10 @@ function packRows(markers: readonly Marker[], axis: Axis, medium: Medium, unit: 
     fromBottom.push(row);
   }
   const count = markers.length === 0 ? 0 : Math.max(...fromBottom) + 1;
-  const row = fromBottom.map((each, index) => ({ top: (count - 1 - each) * 28 * unit, label: extents[index]!.label }));
+  const row = fromBottom.map((each, index) => ({
+    top: (count - 1 - each) * markerPitch * unit,
+    label: extents[index]!.label,
+  }));
   return { count, row };
 }
 

@@ -18,8 +18,8 @@ import { textWidth } from './text-box.ts';
 
 export type SpotReading = { readonly degrees: number; readonly value: number };
 
-/** The first harmonic of the readings: mean + amplitude · cos(θ − loosestAt). */
-export type Harmonic = { readonly mean: number; readonly amplitude: number; readonly loosestAt_degrees: number };
+/** The first harmonic of the readings: mean + amplitude · cos(θ − loosest at); level where it is loosest nowhere. */
+export type Harmonic = { readonly mean: number; readonly amplitude: number; readonly loosestAtDegrees: number | null };
 
 export type ClockFacts = {
   readonly limits: Limits;
@@ -108,7 +108,7 @@ function fittedCircle({ harmonic, readings }: ClockFacts, dial: Dial): readonly 
   const radius = dial.radius(harmonic.mean);
   const shift = dial.radius(harmonic.mean + harmonic.amplitude) - radius;
   if (radius <= 0 || radius + shift > dial.outer) return [];
-  const centre = at(dial, harmonic.loosestAt_degrees, shift);
+  const centre = at(dial, harmonic.loosestAtDegrees ?? 0, shift);
   return [circle(centre.x, centre.y, radius, { depicts: 'fit', stroke: 'act', strokeWidth: 1.5 * dial.unit })];
 }
 
@@ -251,7 +251,7 @@ function clockSentence({ readings, limits, harmonic }: ClockFacts, words: Amount
   const tilt =
     harmonic === null || spots.length < spotsForCircle
       ? ''
-      : ` Tilt ${words.full(harmonic.amplitude)}, loosest at ${Math.round(harmonic.loosestAt_degrees)}°.`;
+      : ` Tilt ${words.full(harmonic.amplitude)}${harmonic.loosestAtDegrees === null ? '' : `, loosest at ${Math.round(harmonic.loosestAtDegrees)}°`}.`;
   const taken = places.length === 0 ? 'No spot read' : `Around the drum ${places.join(', ')}`;
   return `${taken}; ${writeLimits(limits, words)}.${tilt}`;
 }

@@ -46,7 +46,7 @@ export function stackUp(stack: Stack, options: StackUpOptions): Chart {
     ...ringInSection(placed, columns, unit),
     ...(placed.clearance === null
       ? []
-      : clearanceLines(placed.clearance, columns.edge, columns.edge + 8 * unit, 'ink', unit)),
+      : clearanceLines(placed.clearance, columns.edge, columns.edge + 6 * unit, 'ink', unit)),
     ...drawLabels(labels, height - foot / 2),
   ];
   return { medium, width, height, title: stackSentence(stack, name, write), shapes };
@@ -66,12 +66,12 @@ function ringInSection({ ring }: PlacedStack, columns: Columns, unit: number): r
 }
 
 function columnsOf(stack: Stack, { width, medium, write }: StackUpOptions, unit: number): Columns {
-  const body = Math.min(82 * unit, 0.34 * width);
-  const edge = body + 10 * unit;
+  const body = Math.min(82 * unit, 0.3 * width);
+  const edge = body + 8 * unit;
   const { small } = textSizes[medium];
   const figures = [...stack.pieces.map((piece) => write(piece.height_nm)), write(stack.clearance_nm ?? 0)];
   const widest = Math.max(...figures.map((figure) => textWidth(figure, small)));
-  const end = edge + 10 * unit + widest;
+  const end = edge + 9 * unit + widest;
   return { body, edge, figures: end, names: end + 6 * unit };
 }
 
@@ -85,7 +85,7 @@ function labelsOf(placed: PlacedStack, columns: Columns, options: StackUpOptions
       wanted,
       height: blockHeight(medium, 'small', Math.max(1, lines.length)),
       draw: (y) => [
-        ...leader(columns.edge, wanted, columns.edge + 8 * unit, y, unit),
+        ...leader(columns.edge, wanted, columns.edge + 6 * unit, y, unit),
         ...(figure === null ? [] : textBlock(columns.figures, y, [figure], medium, { ...style, anchor: 'end' })),
         ...textBlock(columns.names, y, lines, medium, style),
       ],

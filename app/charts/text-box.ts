@@ -56,7 +56,7 @@ export function textWidth(words: string, size: number, typeface: 'sans' | 'mono'
 export function wrapText(words: string, width: number, size: number): readonly string[] {
   const lines: string[] = [];
   let current = '';
-  for (const word of words.split(/\s+/).filter((each) => each !== '')) {
+  for (const word of words.split(/[ \n]+/).filter((each) => each !== '')) {
     const longer = current === '' ? word : `${current} ${word}`;
     if (textWidth(longer, size) <= width) {
       current = longer;

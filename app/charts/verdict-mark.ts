@@ -1,7 +1,7 @@
 // The shape that says a verdict before its word and its colour do. These shapes mean nothing else anywhere.
 import { type Chart, circle, line, type PaintRole, path, type Shape } from './shapes.ts';
 
-export const verdicts = ['in', 'tight', 'loose', 'low', 'high', 'too close to call', 'not read'] as const;
+export const verdicts = ['in', 'tight', 'loose', 'low', 'high', 'too close to call', 'not judged', 'not read'] as const;
 export type Verdict = (typeof verdicts)[number];
 
 const roles: Record<Verdict, PaintRole> = {
@@ -11,6 +11,7 @@ const roles: Record<Verdict, PaintRole> = {
   low: 'out',
   high: 'out',
   'too close to call': 'close',
+  'not judged': 'quiet',
   'not read': 'quiet',
 };
 
@@ -27,7 +28,7 @@ export function verdictWords(verdict: Verdict, by: string | null): string {
 
 /**
  * The shapes in a square of `size` with its corner at `x`, `y`: filled circle in, crossed square tight, loose, low or
- * high, half-filled diamond too close to call, dash not read.
+ * high, half-filled diamond too close to call, dash not judged or not read.
  */
 export function verdictShapes(verdict: Verdict, x: number, y: number, size: number): readonly Shape[] {
   const at = (share: number) => Math.round(share * size * 100) / 100;

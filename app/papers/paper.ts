@@ -10,7 +10,15 @@ export const paperSizes = {
 export type PaperSize = keyof typeof paperSizes;
 
 /** In points. The foot holds the page line. */
-export const margins = { side: 43.2, top: 36, bottom: 32, foot: 20, head: 24 } as const;
+export const margins = { side: 43.2, top: 36, bottom: 32, foot: 20 } as const;
+
+/** Size and line height in points of the four sizes of a paper. */
+export const textLines = {
+  small: { size: 8.5, line: 10 },
+  body: { size: 10, line: 12.5 },
+  say: { size: 15, line: 18 },
+  read: { size: 26, line: 30 },
+} as const;
 
 /** The width between the side margins. */
 export function contentWidth(size: PaperSize): number {
@@ -50,18 +58,28 @@ export type Block =
   /** Short facts side by side, each under its name. */
   | { readonly kind: 'facts'; readonly facts: ReadonlyArray<{ readonly name: string; readonly value: string }> }
   | { readonly kind: 'verdict'; readonly verdict: Verdict; readonly sentence: string; readonly aside: string }
-  /** A heading stays with what follows it; it may ask for a new page unless it stands at the top of one. */
-  | { readonly kind: 'heading'; readonly text: string; readonly startsPage?: boolean }
+  /** A heading stays with what follows it. */
+  | { readonly kind: 'heading'; readonly text: string }
   | { readonly kind: 'paragraph'; readonly words: readonly Words[]; readonly small?: boolean }
   | { readonly kind: 'list'; readonly items: readonly string[] }
   | Table
   | { readonly kind: 'chart'; readonly chart: Chart }
-  /** Charts in a row with a column of notes beside them, kept on one page. */
-  | { readonly kind: 'figures'; readonly charts: readonly Chart[]; readonly notes: readonly (readonly Words[])[] }
   /** A chart with blocks beside it, kept on one page. */
   | { readonly kind: 'beside'; readonly chart: Chart; readonly width: number; readonly blocks: readonly Block[] }
-  /** Lines to sign on, at the foot of the page. */
-  | { readonly kind: 'signatures'; readonly lines: readonly string[] };
+  /** Charts side by side. */
+  | { readonly kind: 'charts'; readonly charts: readonly Chart[] }
+  | Closing;
+
+/**
+ * Closes the signed page: charts in a row with notes beside them, and lines to sign on at the foot. The same charts come
+ * in several heights, tallest first; the first that fits the page is taken. Where none does they open the next page.
+ */
+export type Closing = {
+  readonly kind: 'closing';
+  readonly versions: readonly (readonly Chart[])[];
+  readonly notes: readonly (readonly Words[])[];
+  readonly signatures: readonly string[];
+};
 
 export type Paper = {
   readonly size: PaperSize;

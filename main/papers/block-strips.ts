@@ -1,10 +1,10 @@
 // Every block of a paper as strips.
 import { assertNever } from '../../app/base/assert.ts';
 import type { Chart } from '../../app/charts/shapes.ts';
-import type { Block, Words } from '../../app/papers/paper.ts';
+import { type Block, type Closing, textLines, type Words } from '../../app/papers/paper.ts';
 import { paintChart } from './paint-chart.ts';
 import { addElement, drawArtifact, drawRule, type Element, type Sheet } from './sheet.ts';
-import { type Strip, stackStrips } from './strip.ts';
+import { type Flowing, type Strip, stackStrips } from './strip.ts';
 import { paintVerdict, tableStrips } from './table-strips.ts';
 import {
   baselineIn,
@@ -14,12 +14,11 @@ import {
   placeLine,
   placeLines,
   type SizeName,
-  sizes,
   toRuns,
 } from './write-text.ts';
 
 /** The block as strips of `width`, from top to bottom. */
-export function blockStrips(sheet: Sheet, block: Block, width: number): readonly Strip[] {
+export function blockStrips(sheet: Sheet, block: Block, width: number): readonly Flowing[] {
   switch (block.kind) {
     case 'masthead':
       return [mastheadStrip(sheet, block, width)];
@@ -37,12 +36,12 @@ export function blockStrips(sheet: Sheet, block: Block, width: number): readonly
       return tableStrips(sheet, block, width);
     case 'chart':
       return [chartStrip(sheet, block.chart)];
-    case 'figures':
-      return [figuresStrip(sheet, block, width)];
+    case 'charts':
+      return [chartsStrip(sheet, block.charts)];
     case 'beside':
       return [besideStrip(sheet, block, width)];
-    case 'signatures':
-      return [signaturesStrip(sheet, block, width)];
+    case 'closing':
+      return [(room) => closingStrips(sheet, block, width, room)];
     default:
       return assertNever(block);
   }
@@ -52,22 +51,22 @@ type BlockOf<Kind extends Block['kind']> = Extract<Block, { kind: Kind }>;
 
 function mastheadStrip(sheet: Sheet, { title, by, right }: BlockOf<'masthead'>, width: number): Strip {
   const rightLines = right.map((words) => toRuns(words));
-  const rightWidth = Math.max(...rightLines.map((line) => lineWidth(sheet, line, sizes.body.size)));
+  const rightWidth = Math.max(...rightLines.map((line) => lineWidth(sheet, line, textLines.body.size)));
   const titleLines = breakLines(
     sheet,
     toRuns([{ text: title, strong: true }]),
-    sizes.read.size,
+    textLines.read.size,
     width - rightWidth - 24,
   );
-  const byLines = breakLines(sheet, toRuns(by), sizes.body.size, width - rightWidth - 24);
-  const height = titleLines.length * sizes.read.line + byLines.length * sizes.body.line + 6;
+  const byLines = breakLines(sheet, toRuns(by), textLines.body.size, width - rightWidth - 24);
+  const height = titleLines.length * textLines.read.line + byLines.length * textLines.body.line + 6;
   return {
     before: 0,
     height,
     paint: (x, y) => {
       addText(sheet, 'H1', titleLines, x, y, 'read');
-      addText(sheet, 'P', byLines, x, y + titleLines.length * sizes.read.line, 'body');
-      const top = y + height - 6 - rightLines.length * sizes.body.line;
+      addText(sheet, 'P', byLines, x, y + titleLines.length * textLines.read.line, 'body');
+      const top = y + height - 6 - rightLines.length * textLines.body.line;
       addText(sheet, 'P', rightLines, x + width, top, 'body', 'end');
       drawRule(sheet, x, y + height, width, 'heavy');
     },
@@ -78,8 +77,8 @@ function mastheadStrip(sheet: Sheet, { title, by, right }: BlockOf<'masthead'>, 
 function factsStrip(sheet: Sheet, { facts }: BlockOf<'facts'>, width: number): Strip {
   const natural = facts.map(({ name, value }) =>
     Math.max(
-      lineWidth(sheet, toRuns([{ text: name }]), sizes.small.size),
-      lineWidth(sheet, toRuns([{ text: value }]), sizes.body.size),
+      lineWidth(sheet, toRuns([{ text: name }]), textLines.small.size),
+      lineWidth(sheet, toRuns([{ text: value }]), textLines.body.size),
     ),
   );
   const gaps = facts.length - 1;
@@ -87,10 +86,10 @@ function factsStrip(sheet: Sheet, { facts }: BlockOf<'facts'>, width: number): S
   const gap = (width - widths.reduce((sum, each) => sum + each, 0)) / Math.max(1, gaps);
   const laid = facts.map(({ name, value }, index) => ({
     name: toRuns([{ text: name, quiet: true }]),
-    lines: breakLines(sheet, toRuns([{ text: value }]), sizes.body.size, widths[index]! + 0.01),
+    lines: breakLines(sheet, toRuns([{ text: value }]), textLines.body.size, widths[index]! + 0.01),
   }));
   const lineCount = Math.max(...laid.map((each) => each.lines.length));
-  const height = 6 + sizes.small.line + lineCount * sizes.body.line + 6;
+  const height = 6 + textLines.small.line + lineCount * textLines.body.line + 6;
   return {
     before: 0,
     height,
@@ -98,8 +97,8 @@ function factsStrip(sheet: Sheet, { facts }: BlockOf<'facts'>, width: number): S
       let at = x;
       for (const [index, { name, lines }] of laid.entries()) {
         const element = addElement(sheet, sheet.root, 'P');
-        element.add(() => placeLine(sheet, name, at, y + 6 + baselineIn('small'), sizes.small.size));
-        element.add(() => placeLines(sheet, lines, at, y + 6 + sizes.small.line, 'body'));
+        element.add(() => placeLine(sheet, name, at, y + 6 + baselineIn('small'), textLines.small.size));
+        element.add(() => placeLines(sheet, lines, at, y + 6 + textLines.small.line, 'body'));
         at += widths[index]! + gap;
       }
       drawRule(sheet, x, y + height, width, 'fine');
@@ -122,50 +121,50 @@ function shareWidth(natural: readonly number[], width: number): readonly number[
 function verdictStrip(sheet: Sheet, { verdict, sentence, aside }: BlockOf<'verdict'>, width: number): Strip {
   const mark = 16;
   const indent = mark + 9;
-  const lines = breakLines(sheet, toRuns([{ text: sentence, strong: true }]), sizes.say.size, width - indent);
-  const lastWidth = indent + lineWidth(sheet, lines[lines.length - 1]!, sizes.say.size) + 9;
+  const lines = breakLines(sheet, toRuns([{ text: sentence, strong: true }]), textLines.say.size, width - indent);
+  const lastWidth = indent + lineWidth(sheet, lines[lines.length - 1]!, textLines.say.size) + 9;
   const asideLine = toRuns([{ text: aside, quiet: true }]);
-  const isBeside = lineWidth(sheet, asideLine, sizes.small.size) <= width - lastWidth;
-  const under = isBeside || aside === '' ? [] : breakLines(sheet, asideLine, sizes.small.size, width - indent);
-  const textHeight = lines.length * sizes.say.line;
+  const isBeside = lineWidth(sheet, asideLine, textLines.small.size) <= width - lastWidth;
+  const under = isBeside || aside === '' ? [] : breakLines(sheet, asideLine, textLines.small.size, width - indent);
+  const textHeight = lines.length * textLines.say.line;
   return {
     before: 9,
-    height: textHeight + under.length * sizes.small.line,
+    height: textHeight + under.length * textLines.small.line,
     paint: (x, y) => {
-      drawArtifact(sheet, () => paintVerdict(sheet, verdict, x, y + (sizes.say.line - mark) / 2, mark));
+      drawArtifact(sheet, () => paintVerdict(sheet, verdict, x, y + (textLines.say.line - mark) / 2, mark));
       addText(sheet, 'P', lines, x + indent, y, 'say');
       if (aside === '') return;
-      const baseline = y + textHeight - sizes.say.line + baselineIn('say');
+      const baseline = y + textHeight - textLines.say.line + baselineIn('say');
       if (isBeside) {
         addElement(sheet, sheet.root, 'P').add(() =>
-          placeLine(sheet, asideLine, x + lastWidth, baseline, sizes.small.size),
+          placeLine(sheet, asideLine, x + lastWidth, baseline, textLines.small.size),
         );
       } else addText(sheet, 'P', under, x + indent, y + textHeight, 'small');
     },
   };
 }
 
-function headingStrip(sheet: Sheet, { text, startsPage }: BlockOf<'heading'>, width: number): Strip {
-  const lines = breakLines(sheet, toRuns([{ text, strong: true }]), sizes.say.size, width);
+function headingStrip(sheet: Sheet, { text }: BlockOf<'heading'>, width: number): Strip {
+  const lines = breakLines(sheet, toRuns([{ text, strong: true }]), textLines.say.size, width);
   return {
     before: 16,
-    height: lines.length * sizes.say.line + 4,
+    height: lines.length * textLines.say.line + 4,
     keepsWithNext: true,
-    ...(startsPage === true ? { startsPage } : {}),
     paint: (x, y) => addText(sheet, 'H2', lines, x, y, 'say'),
   };
 }
 
-/** One strip a line, so that a long paragraph may go on over the page. */
+/** One strip a line, so that a long paragraph may go on over the page; a short one stays whole. */
 function textStrips(sheet: Sheet, words: readonly Words[], width: number, name: 'small' | 'body'): readonly Strip[] {
-  const lines = breakLines(sheet, toRuns(words), sizes[name].size, width);
+  const lines = breakLines(sheet, toRuns(words), textLines[name].size, width);
   let element: Element | undefined;
   return lines.map((line, index) => ({
     before: index === 0 ? 5 : 0,
-    height: sizes[name].line,
+    height: textLines[name].line,
+    keepsWithNext: index < lines.length - 1 && (lines.length <= 4 || index === 0 || index === lines.length - 2),
     paint: (x, y) => {
       element ??= addElement(sheet, sheet.root, 'P');
-      element.add(() => placeLine(sheet, line, x, y + baselineIn(name), sizes[name].size));
+      element.add(() => placeLine(sheet, line, x, y + baselineIn(name), textLines[name].size));
     },
   }));
 }
@@ -178,7 +177,7 @@ function itemStrips(sheet: Sheet, item: string, width: number): readonly Strip[]
     before: index === 0 ? 3 : 0,
     paint: (x, y) => {
       if (index === 0) {
-        drawArtifact(sheet, () => sheet.document.circle(x + dot, y + sizes.body.line / 2, dot / 2).fill('#000000'));
+        drawArtifact(sheet, () => sheet.document.circle(x + dot, y + textLines.body.line / 2, dot / 2).fill('#000000'));
       }
       strip.paint(x + indent, y);
     },
@@ -189,32 +188,66 @@ function chartStrip(sheet: Sheet, chart: Chart): Strip {
   return { before: 6, height: chart.height, paint: (x, y) => addFigure(sheet, chart, x, y) };
 }
 
-/** Charts share what the notes leave; both begin at the same height. */
-function figuresStrip(sheet: Sheet, { charts, notes }: BlockOf<'figures'>, width: number): Strip {
-  const gap = 14;
-  const chartsWidth = charts.reduce((sum, chart) => sum + chart.width, 0);
-  const notesWidth = width - chartsWidth - gap;
-  const strips = notes.flatMap((words) => textStrips(sheet, words, notesWidth, 'small'));
-  const column = stackStrips(strips);
+function chartsStrip(sheet: Sheet, charts: readonly Chart[]): Strip {
   return {
     before: 10,
-    height: Math.max(column.height, ...charts.map((chart) => chart.height)),
+    height: Math.max(0, ...charts.map((chart) => chart.height)),
     paint: (x, y) => {
       let at = x;
       for (const chart of charts) {
         addFigure(sheet, chart, at, y);
         at += chart.width;
       }
-      column.paint(at + gap, y);
     },
   };
 }
 
+/** The tallest version that leaves room for the signatures; where none does, the signatures and then the charts overleaf. */
+function closingStrips(sheet: Sheet, block: Closing, width: number, room: number): readonly Strip[] {
+  const signatures = signaturesStrip(sheet, block.signatures, width);
+  const needed = (strip: Strip) => strip.before + strip.height;
+  const tallest = block.versions[0] ?? [];
+  if (tallest.length === 0) {
+    return [...block.notes.flatMap((words) => textStrips(sheet, words, width, 'small')), signatures];
+  }
+  for (const charts of block.versions) {
+    const { figures, notesAfter } = withNotes(sheet, charts, block.notes, width);
+    if (needed(figures) + needed(signatures) <= room) return [figures, signatures, ...notesAfter];
+  }
+  const { figures, notesAfter } = withNotes(sheet, tallest, block.notes, width);
+  const overleaf = { ...figures, startsPage: true };
+  // Nobody signs an empty page: where not even the signatures fit, they follow the charts.
+  if (needed(signatures) > room) return [overleaf, { ...signatures, atFoot: false }, ...notesAfter];
+  return [signatures, overleaf, ...notesAfter];
+}
+
+/** The charts with as many notes beside them as their height holds; the others follow across the page. */
+function withNotes(sheet: Sheet, charts: readonly Chart[], notes: Closing['notes'], width: number) {
+  const gap = 12;
+  const drawn = chartsStrip(sheet, charts);
+  const chartsWidth = charts.reduce((sum, chart) => sum + chart.width, 0);
+  const laid = notes.map((words) => textStrips(sheet, words, width - chartsWidth - gap, 'small'));
+  let fitting = 0;
+  while (fitting < laid.length && stackStrips(laid.slice(0, fitting + 1).flat()).height <= drawn.height) fitting += 1;
+  const column = stackStrips(laid.slice(0, fitting).flat());
+  const figures: Strip = {
+    ...drawn,
+    paint: (x, y) => {
+      drawn.paint(x, y);
+      column.paint(x + chartsWidth + gap, y);
+    },
+  };
+  return { figures, notesAfter: notes.slice(fitting).flatMap((words) => textStrips(sheet, words, width, 'small')) };
+}
+
 function besideStrip(sheet: Sheet, { chart, width: left, blocks }: BlockOf<'beside'>, width: number): Strip {
-  const column = stackStrips(blocks.flatMap((block) => blockStrips(sheet, block, width - left)));
+  const column = stackStrips(
+    blocks.flatMap((block) => blockStrips(sheet, block, width - left)).filter((strip) => typeof strip !== 'function'),
+  );
   return {
     before: 6,
     height: Math.max(chart.height, column.height),
+    keepsWithNext: true,
     paint: (x, y) => {
       addFigure(sheet, chart, x, y);
       column.paint(x + left, y);
@@ -222,14 +255,16 @@ function besideStrip(sheet: Sheet, { chart, width: left, blocks }: BlockOf<'besi
   };
 }
 
-function signaturesStrip(sheet: Sheet, { lines }: BlockOf<'signatures'>, width: number): Strip {
+function signaturesStrip(sheet: Sheet, lines: readonly string[], width: number): Strip {
   const gap = 30;
   const each = (width - gap * (lines.length - 1)) / lines.length;
-  const laid = lines.map((line) => breakLines(sheet, toRuns([{ text: line, quiet: true }]), sizes.small.size, each));
+  const laid = lines.map((line) =>
+    breakLines(sheet, toRuns([{ text: line, quiet: true }]), textLines.small.size, each),
+  );
   const room = 26;
   return {
     before: 8,
-    height: room + 3 + Math.max(...laid.map((one) => one.length)) * sizes.small.line,
+    height: room + 3 + Math.max(...laid.map((one) => one.length)) * textLines.small.line,
     atFoot: true,
     paint: (x, y) => {
       for (const [index, one] of laid.entries()) {

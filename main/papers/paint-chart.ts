@@ -9,6 +9,7 @@ import {
   type Shape,
   textSizes,
 } from '../../app/charts/shapes.ts';
+import { textBox } from '../../app/charts/text-box.ts';
 import type { Face, Sheet } from './sheet.ts';
 import { colors, placeLine } from './write-text.ts';
 
@@ -43,6 +44,12 @@ function paintShape(sheet: Sheet, chart: Chart, shape: Shape): void {
   if (shape.kind === 'text') {
     const face: Face = shape.typeface === 'mono' ? 'mono' : shape.weight;
     const run = { text: shape.text, face, color: paints[shape.role] };
+    if (shape.halo !== undefined) {
+      // White under the figures only: a stroke round the letters would be a second text to whoever copies it.
+      const { left, right } = textBox(shape, chart.medium);
+      const height = 0.72 * textSizes[chart.medium][shape.size];
+      sheet.document.rect(left, shape.y - height, right - left, height).fill(white);
+    }
     placeLine(sheet, [run], shape.x, shape.y, textSizes[chart.medium][shape.size], shape.anchor);
     return;
   }

@@ -13,6 +13,8 @@ export type Sheet = {
   readonly bottom: number;
   /** The structure's root: what a screen reader walks, in reading order. */
   readonly root: Element;
+  /** Widths already measured, in em; shaping a word costs about a millisecond. */
+  readonly widths: Map<string, number>;
   /** Where the next strip goes on the current page. */
   y: number;
 };
@@ -42,13 +44,21 @@ export function openSheet(paper: Paper, fonts: Fonts): Sheet {
   const root = document.struct('Document');
   document.addStructure(root);
   const bottom = height - margins.bottom - margins.foot;
-  return { document, left: margins.side, width: width - 2 * margins.side, bottom, root, y: margins.top };
+  return {
+    document,
+    left: margins.side,
+    width: width - 2 * margins.side,
+    bottom,
+    root,
+    widths: new Map(),
+    y: margins.top,
+  };
 }
 
 /** The next page, open below its running head. */
-export function nextPage(sheet: Sheet): void {
+export function nextPage(sheet: Sheet, headHeight: number): void {
   sheet.document.addPage();
-  sheet.y = margins.top + margins.head;
+  sheet.y = margins.top + headHeight;
 }
 
 /** Everything as bytes. */

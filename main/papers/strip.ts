@@ -16,33 +16,40 @@ export type Strip = {
   readonly headings?: Pick<Strip, 'height' | 'paint'>;
 };
 
-/** Places the strips down the pages. */
-export function flow(sheet: Sheet, strips: readonly Strip[]): void {
+/** A strip, or what decides by the height left on the page which strips come. */
+export type Flowing = Strip | ((room: number) => readonly Strip[]);
+
+/** Places the strips down the pages; every page but the first keeps `headHeight` for its running head. */
+export function flow(sheet: Sheet, headHeight: number, strips: readonly Flowing[]): void {
+  const waiting = [...strips];
   let isTop = true;
-  for (const [index, strip] of strips.entries()) {
-    const fits = sheet.y + (isTop ? 0 : strip.before) + heightToKeep(strips, index) <= sheet.bottom;
-    if (!isTop && (strip.startsPage === true || !fits)) {
-      nextPage(sheet);
+  for (let next = waiting.shift(); next !== undefined; next = waiting.shift()) {
+    if (typeof next === 'function') {
+      waiting.unshift(...next(sheet.bottom - sheet.y));
+      continue;
+    }
+    const fits = sheet.y + (isTop ? 0 : next.before) + heightToKeep(next, waiting) <= sheet.bottom;
+    if (!isTop && (next.startsPage === true || !fits)) {
+      nextPage(sheet, headHeight);
       isTop = true;
-      if (strip.headings !== undefined) {
-        strip.headings.paint(sheet.left, sheet.y);
-        sheet.y += strip.headings.height;
+      if (next.headings !== undefined) {
+        next.headings.paint(sheet.left, sheet.y);
+        sheet.y += next.headings.height;
       }
     }
-    if (!isTop) sheet.y += strip.before;
-    if (strip.atFoot === true) sheet.y = Math.max(sheet.y, sheet.bottom - strip.height);
-    strip.paint(sheet.left, sheet.y);
-    sheet.y += strip.height;
+    if (!isTop) sheet.y += next.before;
+    if (next.atFoot === true) sheet.y = Math.max(sheet.y, sheet.bottom - next.height);
+    next.paint(sheet.left, sheet.y);
+    sheet.y += next.height;
     isTop = false;
   }
 }
 
 /** The strip with those it may not be parted from. */
-function heightToKeep(strips: readonly Strip[], index: number): number {
-  const strip = strips[index]!;
-  const next = strips[index + 1];
-  if (strip.keepsWithNext !== true || next === undefined) return strip.height;
-  return strip.height + next.before + heightToKeep(strips, index + 1);
+function heightToKeep(strip: Strip, waiting: readonly Flowing[]): number {
+  const [next, ...others] = waiting;
+  if (strip.keepsWithNext !== true || next === undefined || typeof next === 'function') return strip.height;
+  return strip.height + next.before + heightToKeep(next, others);
 }
 
 /** Strips under each other as one, to stand beside something. */

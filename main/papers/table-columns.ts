@@ -1,7 +1,8 @@
 // How wide each column of a table is, and where its decimal marks line up.
-import type { Cell, Column, Table } from '../../app/papers/paper.ts';
+import { verdictRole } from '../../app/charts/verdict-mark.ts';
+import { type Cell, type Column, type Table, textLines } from '../../app/papers/paper.ts';
 import type { Sheet } from './sheet.ts';
-import { type Line, lineWidth, sizes, toRuns } from './write-text.ts';
+import { type Line, lineWidth, toRuns } from './write-text.ts';
 
 const gap = 8;
 /** Words get at least this much room to wrap in. */
@@ -46,10 +47,9 @@ export function placeColumns(sheet: Sheet, { columns, rows }: Table, width: numb
 function naturalWidth(sheet: Sheet, column: Column, cells: readonly Cell[]): { whole: number; after: number } {
   const heading =
     typeof column.heading === 'string'
-      ? lineWidth(sheet, toRuns([{ text: column.heading }]), sizes.small.size)
+      ? lineWidth(sheet, toRuns([{ text: column.heading }]), textLines.small.size)
       : column.heading.width;
-  if (typeof column.width === 'number') return { whole: column.width, after: 0 };
-  const size = sizes.body.size;
+  const size = textLines.body.size;
   let [before, after] = [0, 0];
   for (const cell of cells) {
     if (cell.kind === 'chart') before = Math.max(before, cell.chart.width);
@@ -61,10 +61,12 @@ function naturalWidth(sheet: Sheet, column: Column, cells: readonly Cell[]): { w
       after = Math.max(after, lineWidth(sheet, cut.after, size));
     }
   }
-  return { whole: Math.max(heading, before + after), after };
+  return { whole: typeof column.width === 'number' ? column.width : Math.max(heading, before + after), after };
 }
 
 /** The words of a cell in one line. */
 export function lineOf(cell: Exclude<Cell, { kind: 'chart' }>): Line {
-  return toRuns(cell.kind === 'verdict' ? [{ text: cell.text, strong: cell.verdict !== 'not read' }] : cell.words);
+  return toRuns(
+    cell.kind === 'verdict' ? [{ text: cell.text, strong: verdictRole(cell.verdict) !== 'quiet' }] : cell.words,
+  );
 }

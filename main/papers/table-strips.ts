@@ -1,14 +1,15 @@
 // A table as strips, one a row; its headings are painted again on every page it goes on to.
 import { verdictShapes } from '../../app/charts/verdict-mark.ts';
-import type { Cell, Row, Table } from '../../app/papers/paper.ts';
+import { type Cell, type Row, type Table, textLines } from '../../app/papers/paper.ts';
 import { paintChart } from './paint-chart.ts';
 import { addElement, drawArtifact, drawRule, type Element, type Sheet, strokeRule } from './sheet.ts';
 import type { Strip } from './strip.ts';
 import { cutAtMark, lineOf, type PlacedColumn, placeColumns, verdictGap, verdictMarkSize } from './table-columns.ts';
-import { baselineIn, breakLines, type Line, lineWidth, placeLine, placeLines, sizes, toRuns } from './write-text.ts';
+import { baselineIn, breakLines, type Line, lineWidth, placeLine, placeLines, toRuns } from './write-text.ts';
 
-const padding = 2.4;
-const headingHeight = sizes.small.line + 4;
+const rowPadding = 2.4;
+const headingRowHeight = textLines.small.line + 4;
+const groupRowHeight = textLines.body.line + 2 * rowPadding + 3;
 
 /** Every part of the structure comes into being when it is first painted, so that it stands in reading order. */
 type TableOnSheet = {
@@ -31,7 +32,7 @@ export function tableStrips(sheet: Sheet, table: Table, width: number): readonly
     },
   };
   const headings = {
-    height: headingHeight,
+    height: headingRowHeight,
     paint: (x: number, y: number) => drawArtifact(sheet, () => placeHeadings(on, x, y, (draw) => draw())),
   };
   return [headingStrip(on), ...table.rows.map((row) => ({ ...rowStrip(on, row), headings }))];
@@ -41,7 +42,7 @@ function headingStrip(on: TableOnSheet): Strip {
   const { sheet, element } = on;
   return {
     before: 8,
-    height: headingHeight,
+    height: headingRowHeight,
     keepsWithNext: true,
     paint: (x, y) => {
       const row = addElement(sheet, element(), 'TR');
@@ -52,7 +53,7 @@ function headingStrip(on: TableOnSheet): Strip {
 
 function placeHeadings(on: TableOnSheet, x: number, y: number, inElement: (draw: () => void) => void): void {
   const { sheet, columns, width } = on;
-  const { size } = sizes.small;
+  const { size } = textLines.small;
   for (const column of columns) {
     const { heading } = column;
     const left = x + column.x;
@@ -74,7 +75,7 @@ function placeHeadings(on: TableOnSheet, x: number, y: number, inElement: (draw:
       ),
     );
   }
-  strokeRule(sheet, x, y + headingHeight, width, 'plain');
+  strokeRule(sheet, x, y + headingRowHeight, width, 'plain');
 }
 
 function rowStrip(on: TableOnSheet, row: Row): Strip {
@@ -82,15 +83,15 @@ function rowStrip(on: TableOnSheet, row: Row): Strip {
 }
 
 function groupStrip({ sheet, width, element }: TableOnSheet, text: string): Strip {
-  const lines = breakLines(sheet, toRuns([{ text, strong: true }]), sizes.body.size, width);
-  const height = lines.length * sizes.body.line + 2 * padding + 3;
+  const lines = breakLines(sheet, toRuns([{ text, strong: true }]), textLines.body.size, width);
+  const height = groupRowHeight + (lines.length - 1) * textLines.body.line;
   return {
     before: 0,
     height,
     keepsWithNext: true,
     paint: (x, y) => {
       const cell = addElement(sheet, addElement(sheet, element(), 'TR'), 'TH', { scope: 'Row' });
-      cell.add(() => placeLines(sheet, lines, x, y + padding + 3, 'body'));
+      cell.add(() => placeLines(sheet, lines, x, y + rowPadding + 3, 'body'));
       drawRule(sheet, x, y + height, width, 'plain');
     },
   };
@@ -99,9 +100,11 @@ function groupStrip({ sheet, width, element }: TableOnSheet, text: string): Stri
 function cellsStrip({ sheet, columns, width, element }: TableOnSheet, row: Row & { kind: 'row' }): Strip {
   const cells = row.cells.map((cell, index) => layCell(sheet, cell, columns[index]!));
   const note =
-    row.note === undefined ? [] : breakLines(sheet, toRuns([{ text: row.note, quiet: true }]), sizes.small.size, width);
-  const upper = Math.max(...cells.map((cell) => cell.height)) + 2 * padding;
-  const noteHeight = note.length === 0 ? 0 : note.length * sizes.small.line + padding;
+    row.note === undefined
+      ? []
+      : breakLines(sheet, toRuns([{ text: row.note, quiet: true }]), textLines.small.size, width);
+  const upper = Math.max(...cells.map((cell) => cell.height)) + 2 * rowPadding;
+  const noteHeight = note.length === 0 ? 0 : note.length * textLines.small.line;
   return {
     before: 0,
     height: upper + noteHeight,
@@ -109,10 +112,10 @@ function cellsStrip({ sheet, columns, width, element }: TableOnSheet, row: Row &
       const rowElement = addElement(sheet, element(), 'TR');
       for (const [index, cell] of cells.entries()) {
         const [type, options] = index === 0 ? (['TH', { scope: 'Row' }] as const) : (['TD', {}] as const);
-        cell.paint(x + columns[index]!.x, y + padding, () => addElement(sheet, rowElement, type, options));
+        cell.paint(x + columns[index]!.x, y + rowPadding, () => addElement(sheet, rowElement, type, options));
       }
       if (note.length > 0) {
-        addElement(sheet, rowElement, 'TD').add(() => placeLines(sheet, note, x, y + upper - padding, 'small'));
+        addElement(sheet, rowElement, 'TD').add(() => placeLines(sheet, note, x, y + upper - rowPadding - 1, 'small'));
       }
       drawRule(sheet, x, y + upper + noteHeight, width, 'fine');
     },
@@ -125,21 +128,21 @@ function layCell(sheet: Sheet, cell: Cell, column: PlacedColumn): LaidCell {
   if (cell.kind === 'chart') {
     const { chart } = cell;
     // The band says nothing that the row's figures do not: a screen reader passes over it.
-    const lift = (sizes.body.line - chart.height) / 2;
+    const lift = (textLines.body.line - chart.height) / 2;
     return {
-      height: sizes.body.line,
+      height: textLines.body.line,
       paint: (x, y) => drawArtifact(sheet, () => paintChart(sheet, chart, x, y + lift)),
     };
   }
   const line = lineOf(cell);
   if (column.align === 'decimal') return decimalCell(sheet, line, column);
   const indent = cell.kind === 'verdict' ? verdictMarkSize + verdictGap : 0;
-  const lines = breakLines(sheet, line, sizes.body.size, column.room - indent);
+  const lines = breakLines(sheet, line, textLines.body.size, column.room - indent);
   return {
-    height: lines.length * sizes.body.line,
+    height: lines.length * textLines.body.line,
     paint: (x, y, element) => {
       if (cell.kind === 'verdict') {
-        const top = y + (sizes.body.line - verdictMarkSize) / 2;
+        const top = y + (textLines.body.line - verdictMarkSize) / 2;
         drawArtifact(sheet, () => paintVerdict(sheet, cell.verdict, x, top, verdictMarkSize));
       }
       if (line.every((run) => run.text === '')) return;
@@ -151,9 +154,9 @@ function layCell(sheet: Sheet, cell: Cell, column: PlacedColumn): LaidCell {
 
 function decimalCell(sheet: Sheet, line: Line, column: PlacedColumn): LaidCell {
   const { before } = cutAtMark(line);
-  const { size } = sizes.body;
+  const { size } = textLines.body;
   return {
-    height: sizes.body.line,
+    height: textLines.body.line,
     paint: (x, y, element) => {
       if (line.every((run) => run.text === '')) return;
       const at = x + column.room - column.after - lineWidth(sheet, before, size);

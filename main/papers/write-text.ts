@@ -1,15 +1,8 @@
 // Words on paper: measured with the font they are set in, broken into lines that fit, placed on their baseline.
-import type { Words } from '../../app/papers/paper.ts';
+import { textLines, type Words } from '../../app/papers/paper.ts';
 import type { Face, Sheet } from './sheet.ts';
 
-/** Size and line height in points. */
-export const sizes = {
-  small: { size: 8.5, line: 10 },
-  body: { size: 10, line: 12.5 },
-  say: { size: 15, line: 18 },
-  read: { size: 26, line: 30 },
-} as const;
-export type SizeName = keyof typeof sizes;
+export type SizeName = keyof typeof textLines;
 
 export const colors = { ink: '#000000', quiet: '#333333', mark: '#555555', line: '#999999' } as const;
 
@@ -27,15 +20,20 @@ export function toRuns(words: readonly Words[], face: Face = 'regular'): readonl
   }));
 }
 
-export function runWidth({ document }: Sheet, run: Run, size: number): number {
-  return document.font(run.face, size).widthOfString(run.text, { features });
+export function runWidth({ document, widths }: Sheet, { face, text }: Run, size: number): number {
+  const key = `${face} ${text}`;
+  const known = widths.get(key);
+  if (known !== undefined) return known * size;
+  const em = document.font(face, 1000).widthOfString(text, { features }) / 1000;
+  widths.set(key, em);
+  return em * size;
 }
 
 export function lineWidth(sheet: Sheet, line: Line, size: number): number {
   return line.reduce((sum, run) => sum + runWidth(sheet, run, size), 0);
 }
 
-/** The runs broken at spaces into lines no wider than `width`; a word wider than that is broken inside. */
+/** The runs broken at spaces, but not beside a ±, into lines no wider than `width`; a word wider than that is broken inside. */
 export function breakLines(sheet: Sheet, runs: readonly Run[], size: number, width: number): readonly Line[] {
   const lines: Run[][] = [[]];
   let filled = 0;
@@ -54,7 +52,7 @@ export function breakLines(sheet: Sheet, runs: readonly Run[], size: number, wid
     filled = 0;
   };
   for (const run of runs) {
-    for (const token of run.text.split(/( +|\n)/).filter((each) => each !== '')) {
+    for (const token of run.text.split(/((?<!±) +(?!±)|\n)/).filter((each) => each !== '')) {
       if (token === '\n') {
         startLine();
         continue;
@@ -98,18 +96,18 @@ export function placeLine(
 ): void {
   const width = align === 'start' ? 0 : lineWidth(sheet, line, size);
   let at = align === 'start' ? x : align === 'end' ? x - width : x - width / 2;
-  for (const run of line) {
+  for (const [index, run] of line.entries()) {
     sheet.document
       .font(run.face, size)
       .fillColor(run.color)
       .text(run.text, at, baseline, { lineBreak: false, baseline: 'alphabetic', features });
-    at += runWidth(sheet, run, size);
+    if (index < line.length - 1) at += runWidth(sheet, run, size);
   }
 }
 
 /** Where the baseline lies under the top of a line box of this size. */
 export function baselineIn(name: SizeName): number {
-  const { size, line } = sizes[name];
+  const { size, line } = textLines[name];
   return (line - size) / 2 + 0.8 * size;
 }
 
@@ -123,6 +121,6 @@ export function placeLines(
   align: 'start' | 'end' = 'start',
 ): void {
   for (const [index, line] of lines.entries()) {
-    placeLine(sheet, line, x, y + index * sizes[name].line + baselineIn(name), sizes[name].size, align);
+    placeLine(sheet, line, x, y + index * textLines[name].line + baselineIn(name), textLines[name].size, align);
   }
 }

@@ -14,7 +14,7 @@ const forward: ClockFacts = {
   limits: { low: thou(20), high: thou(30) },
   target: thou(25),
   readings: spots(31, 32, 33, 32),
-  harmonic: { mean: thou(32), amplitude: thou(1), loosestAt_degrees: 180 },
+  harmonic: { mean: thou(32), amplitude: thou(1), loosestAtDegrees: 180 },
 };
 const draw = (facts: ClockFacts, unit: 'thou' | 'mm' = 'thou') =>
   clock(facts, lengthWords(unit), { width: 264, medium: 'screen' });
