@@ -7,7 +7,11 @@ export function expectRelative(actual: number | null | undefined, expected: numb
   expect(difference <= tolerance * Math.abs(expected), `${actual} is not ${expected} within ${tolerance}`).toBe(true);
 }
 
-export function expectAllRelative(actual: readonly number[], expected: readonly number[], tolerance: number): void {
+export function expectAllRelative(
+  actual: readonly (number | null)[],
+  expected: readonly number[],
+  tolerance: number,
+): void {
   expect(actual).toHaveLength(expected.length);
   expected.forEach((each, i) => {
     expectRelative(actual[i], each, tolerance);
