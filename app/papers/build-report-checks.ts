@@ -64,7 +64,10 @@ export function summary(facts: BuildReportFacts): Block {
   const overrides = facts.checks.filter((check) => check.override !== null).length;
   const clauses: string[] = [];
   if (out.length > 0) clauses.push(`${out.length} of ${measured} measured checks ${isOrAre(out.length)} out`);
-  if (close.length > 0) clauses.push(`${close.length} ${isOrAre(close.length)} too close to call`);
+  if (close.length > 0) {
+    const ofAll = out.length > 0 ? '' : ` of ${measured} measured checks`;
+    clauses.push(`${close.length}${ofAll} ${isOrAre(close.length)} too close to call`);
+  }
   if (clauses.length === 0 && measured > 0) {
     clauses.push(measured === 1 ? 'The one measured check is in' : `All ${measured} measured checks are in`);
   }

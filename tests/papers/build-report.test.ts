@@ -33,7 +33,7 @@ describe('the sentence that sums up', () => {
   test('too close to call and not read are never called in', () => {
     expect(sumUp([forward, close])).toMatchObject({
       verdict: 'too close to call',
-      sentence: '1 is too close to call.',
+      sentence: '1 of 2 measured checks is too close to call.',
     });
     expect(sumUp([forward, notRead])).toMatchObject({
       verdict: 'not read',
