@@ -1,15 +1,8 @@
 // One clutch pack's clearance by air: what push-down and air travel add up to, spot by spot, and how sure that is.
 import { accept, type Result, refuse } from '../base/result.ts';
-import { meanOf } from '../statistics/summary.ts';
-import {
-  type BudgetLine,
-  type CombinedUncertainty,
-  combine,
-  rectangular,
-  roundingOf,
-} from '../statistics/uncertainty-budget.ts';
-import { type FirstHarmonic, fitFirstHarmonic } from './first-harmonic.ts';
-import { type Repeatability, repeatabilityOfRepeats } from './repeatability.ts';
+import { type BudgetLine, rectangular, roundingOf } from '../statistics/uncertainty-budget.ts';
+import type { Repeatability } from './repeatability.ts';
+import { type SpotSummary, summariseSpots } from './values-at-spots.ts';
 
 /** One read at one spot. Without a push-down it is air only: a true record, but no clearance. */
 export type AirRead = {
@@ -33,17 +26,8 @@ export type AirMethod = {
   readonly coverage: number;
 };
 
-export type AirClearance = {
+export type AirClearance = Omit<SpotSummary, 'means'> & {
   readonly spots: readonly { readonly degrees: number | null; readonly clearance: number; readonly reads: number }[];
-  readonly mean: number;
-  readonly min: number;
-  readonly max: number;
-  /** max − min: mostly the part, not the error of the mean. */
-  readonly uneven: number;
-  readonly harmonic: FirstHarmonic | null;
-  readonly uncertainty:
-    | ({ readonly known: true } & CombinedUncertainty)
-    | { readonly known: false; readonly reason: string };
 };
 
 /** The clearance of one read: push-down + air travel, or the air travel alone where the dial was zeroed again. */
@@ -78,61 +62,43 @@ export function clearanceByAir(spots: readonly AirSpot[], method: AirMethod): Re
   if (new Set(places).size < places.length) {
     return refuse('spot-twice', 'Two spots have the same place: reads at one place are repeats of one spot.');
   }
-  const means = clearances.map(meanOf);
-  const repeatability = method.repeatability ?? repeatabilityOfRepeats(clearances);
+  const summary = summariseSpots(
+    spots.map(({ degrees }, i) => ({ degrees, values: clearances[i]! })),
+    {
+      repeatability: method.repeatability,
+      fixedLines: airLines(method),
+      standsAlone: false,
+      coverage: method.coverage,
+    },
+  );
+  const { means, ...rest } = summary;
   return accept({
+    ...rest,
     spots: spots.map((spot, i) => ({ degrees: spot.degrees, clearance: means[i]!, reads: spot.reads.length })),
-    mean: meanOf(means),
-    min: Math.min(...means),
-    max: Math.max(...means),
-    uneven: Math.max(...means) - Math.min(...means),
-    harmonic:
-      places.length === spots.length
-        ? fitFirstHarmonic(
-            places.map((degrees, i) => ({ degrees, value: means[i]!, reads: clearances[i]!.length })),
-            repeatability,
-          )
-        : null,
-    uncertainty: uncertaintyOfMean(
-      clearances.map((ofSpot) => ofSpot.length),
-      repeatability,
-      method,
-    ),
   });
 }
 
-function uncertaintyOfMean(
-  readsAtSpots: readonly number[],
-  repeatability: Repeatability | null,
-  method: AirMethod,
-): AirClearance['uncertainty'] {
-  if (!repeatability) {
-    return { known: false, reason: 'Repeatability unknown: nothing was read twice and none is stated.' };
-  }
-  // The mean of the spot means; with equally many reads at each it is s / √(all reads). GUM 4.2.3.
-  const perRead = Math.sqrt(readsAtSpots.reduce((sum, reads) => sum + 1 / reads, 0)) / readsAtSpots.length;
+/** The lines of the budget that belong to the method and that more reads do not shrink. */
+export function airLines(method: Omit<AirMethod, 'repeatability' | 'coverage'>): BudgetLine[] {
   const typeB = (name: string, standardUncertainty: number): BudgetLine => ({
     name,
     standardUncertainty,
     degreesOfFreedom: Number.POSITIVE_INFINITY,
   });
-  const lines = [
-    {
-      name: 'repeatability',
-      standardUncertainty: repeatability.standardDeviation * perRead,
-      degreesOfFreedom: repeatability.degreesOfFreedom,
-    },
+  return [
     typeB('hand force on the push', rectangular(method.handForceHalfWidth)),
     typeB('dial base on the pump', rectangular(method.baseOnPumpHalfWidth)),
-    // The clearance is a difference of two dial states, air − pressed (the rest between them cancels), and each is
-    // rounded to the resolution on its own: twice the variance of GUM F.2.2.1. It is not divided by the number of reads,
-    // because a hand that repeats well rounds the same way every time.
-    typeB('dial resolution', Math.SQRT2 * roundingOf(method.dialResolution)),
+    typeB('dial resolution', dialRounding(method.dialResolution)),
     // A permitted error of indication is stated for a travel, so it holds once for the difference. GUM F.2.2.2, 4.3.7.
     typeB('dial permitted error', rectangular(method.dialPermittedError)),
-  ].filter((line) => line.standardUncertainty > 0);
-  const combined = combine(lines, method.coverage);
-  return combined.ok
-    ? { known: true, ...combined.value }
-    : { known: false, reason: 'The repeats do not scatter at all and nothing else is stated.' };
+  ];
+}
+
+/**
+ * A travel is a difference of two dial states (the rest between push and air cancels), and each is rounded to the
+ * resolution on its own: twice the variance of GUM F.2.2.1. It is not divided by the number of reads, because a hand
+ * that repeats well rounds the same way every time.
+ */
+export function dialRounding(resolution: number): number {
+  return Math.SQRT2 * roundingOf(resolution);
 }

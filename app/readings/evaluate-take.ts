@@ -4,13 +4,12 @@ import { unitNamed } from '../quantities/units.ts';
 import type { Settings } from '../shop/shop.contract.ts';
 import type { Check, ReadingMethod } from '../specs/spec-sheet.ts';
 import { meanOf } from '../statistics/summary.ts';
-import { type BudgetLine, type CombinedUncertainty, combine } from '../statistics/uncertainty-budget.ts';
-import { fitFirstHarmonic } from './first-harmonic.ts';
+import type { FirstHarmonic } from './first-harmonic.ts';
 import { boundsOf, judgeTake, type Sureness } from './judge-take.ts';
-import { coverage, fixedLines, statedRepeatability } from './method-budget.ts';
+import { readQuality } from './method-budget.ts';
 import type { Evaluation, Setup } from './readings.contract.ts';
-import { type Repeatability, repeatabilityOfRepeats } from './repeatability.ts';
 import { type TypedReading, valueOfReading } from './typed-line.ts';
+import { type ReadQuality, summariseSpots, type Uncertainty, uncertaintyOfMean } from './values-at-spots.ts';
 import { nameVariant } from './variant.ts';
 
 export type TakeToEvaluate = {
@@ -27,6 +26,8 @@ type SpotReads = { readonly spot: number; readonly readings: TypedReading[]; rea
 
 /** Beyond this chance of arising from repeat scatter alone, a tilt is not called cocked. */
 const cockedChance = 0.05;
+/** More reads than this nobody takes at one check. */
+const mostMoreReads = 12;
 
 /** Amounts in base units of the check's quantity. A take that holds nothing to judge yet is "not judged". */
 export function evaluateTake(take: TakeToEvaluate): Evaluation {
@@ -35,30 +36,25 @@ export function evaluateTake(take: TakeToEvaluate): Evaluation {
   const isAirOnly = spots.length > 0 && full.length === 0;
   if (full.length === 0)
     return notJudged(take, spots, isAirOnly ? 'Air only: no push-down was taken.' : 'Not read yet.');
-  const means = full.map((spot) => meanOf(spot.values));
-  const [mean, min, max] = [meanOf(means), Math.min(...means), Math.max(...means)];
-  const repeatability =
-    statedRepeatability(take.method, take.settings) ?? repeatabilityOfRepeats(full.map((spot) => spot.values));
-  const isLength = take.check.quantity === 'length';
-  const fixed = isLength
-    ? fixedLines(
-        take.method,
-        take.settings,
-        take.setup,
-        full.flatMap((spot) => spot.readings),
-      )
-    : [];
-  const sureOf = (readsAtSpots: number[]) =>
-    isLength ? uncertaintyOf(repeatability, fixed, readsAtSpots, take.method) : undefined;
-  const ofMean = sureOf(full.map((spot) => spot.values.length));
+  const quality = qualityOf(take, full);
+  const summary = summariseSpots(
+    full.map(({ spot, values }) => ({ degrees: degreesOf(take, spot), values })),
+    quality,
+  );
+  const { mean, min, max, means } = summary;
+  const ofMean = summary.uncertainty.known ? summary.uncertainty : undefined;
   const fewestReads = Math.min(...full.map((spot) => spot.values.length));
-  const numbers = { mean, min, max, ofMean: surenessOf(ofMean), ofSpot: surenessOf(sureOf([fewestReads])) };
-  const judged = judgeTake(take.check, numbers, take.settings.decisionRule);
+  const ofSpot = uncertaintyOfMean([fewestReads], quality);
+  const judged = judgeTake(
+    take.check,
+    { mean, min, max, ofMean: surenessOf(summary.uncertainty), ofSpot: surenessOf(ofSpot) },
+    take.settings.decisionRule,
+  );
   const variant = take.check.limits.kind === 'variants' ? nameVariant(mean, take.check) : undefined;
   const verdict = variant?.ok
     ? { word: 'in' as const, by: null, probabilityConforming: null, reason: variant.value }
     : judged.verdict;
-  const harmonic = tiltOf(take, full, means, repeatability);
+  const harmonic = summary.harmonic && tiltOf(summary.harmonic);
   return {
     spots: evaluatedSpots(take, spots),
     mean,
@@ -75,8 +71,7 @@ export function evaluateTake(take: TakeToEvaluate): Evaluation {
     acceptance: judged.acceptance,
     variantName: variant?.ok ? variant.value : null,
     remarks: remarksOn(take, spots, { min, max, isCocked: harmonic?.isCocked ?? false, isSure: ofMean !== undefined }),
-    whatWouldDecide:
-      verdict.word === 'too close to call' ? whatWouldDecide(take, mean, repeatability, fixed, full) : null,
+    whatWouldDecide: verdict.word === 'too close to call' ? whatWouldDecide(take, mean, quality, full) : null,
     asks: asksOf(take, full, means),
   };
 }
@@ -114,45 +109,26 @@ function evaluatedSpots(take: TakeToEvaluate, spots: readonly SpotReads[]): Eval
     });
 }
 
-function uncertaintyOf(
-  repeatability: Repeatability | null,
-  fixed: readonly BudgetLine[],
-  readsAtSpots: readonly number[],
-  method: ReadingMethod,
-): CombinedUncertainty | undefined {
-  // Leaves bracket the gap, so a feeler reading is sure of its bracket even when nothing was read twice.
-  if (!repeatability && method !== 'feeler') return undefined;
-  // The mean of the spot means; with equally many reads at each it is s / √(all reads). JCGM 100:2008 4.2.3.
-  const perRead = Math.sqrt(readsAtSpots.reduce((sum, reads) => sum + 1 / reads, 0)) / readsAtSpots.length;
-  const scatter = repeatability
-    ? [
-        {
-          name: 'repeatability',
-          standardUncertainty: repeatability.standardDeviation * perRead,
-          degreesOfFreedom: repeatability.degreesOfFreedom,
-        },
-      ]
-    : [];
-  const combined = combine([...scatter, ...fixed], coverage);
-  return combined.ok ? combined.value : undefined;
-}
-
-function surenessOf(uncertainty: CombinedUncertainty | undefined): Sureness | null {
-  return uncertainty ? { standardUncertainty: uncertainty.combined, coverageFactor: uncertainty.coverageFactor } : null;
-}
-
-function tiltOf(
-  take: TakeToEvaluate,
-  full: readonly SpotReads[],
-  means: readonly number[],
-  repeatability: Repeatability | null,
-): Evaluation['harmonic'] {
-  const harmonic = fitFirstHarmonic(
-    full.map(({ spot, values }, i) => ({ degrees: degreesOf(take, spot), value: means[i]!, reads: values.length })),
-    repeatability,
+/** Only lengths have a stated repeatability; anything else is as sure as its own repeats say. */
+function qualityOf(take: TakeToEvaluate, full: readonly SpotReads[]): ReadQuality {
+  const quality = readQuality(
+    take.method,
+    take.settings,
+    take.setup,
+    full.flatMap((spot) => spot.readings),
   );
-  if (!harmonic) return null;
-  const { amplitude, loosestAtDegrees, probabilityByChance } = harmonic;
+  return take.check.quantity === 'length'
+    ? quality
+    : { ...quality, repeatability: null, fixedLines: [], standsAlone: false };
+}
+
+function surenessOf(uncertainty: Uncertainty): Sureness | null {
+  return uncertainty.known
+    ? { standardUncertainty: uncertainty.combined, coverageFactor: uncertainty.coverageFactor }
+    : null;
+}
+
+function tiltOf({ amplitude, loosestAtDegrees, probabilityByChance }: FirstHarmonic): Evaluation['harmonic'] {
   return { amplitude, loosestAtDegrees, isCocked: probabilityByChance !== null && probabilityByChance < cockedChance };
 }
 
@@ -213,26 +189,20 @@ function remarksOn(
 function whatWouldDecide(
   take: TakeToEvaluate,
   mean: number,
-  repeatability: Repeatability | null,
-  fixed: readonly BudgetLine[],
+  quality: ReadQuality,
   full: readonly SpotReads[],
 ): string | null {
-  if (!repeatability) return null;
+  if (!quality.repeatability) return null;
   const { lower, upper } = boundsOf(take.check.limits);
   const distance = Math.min(...[lower, upper].flatMap((limit) => (limit === null ? [] : [Math.abs(mean - limit)])));
   const reads = full.reduce((sum, spot) => sum + spot.values.length, 0);
-  for (let more = 1; more <= 12; more += 1) {
-    const sure = uncertaintyOf(
-      repeatability,
-      fixed,
-      Array.from({ length: reads + more }, () => 1),
-      take.method,
-    );
-    if (sure && sure.expanded <= distance) {
+  for (let more = 1; more <= mostMoreReads; more += 1) {
+    const sure = uncertaintyOfMean(new Array(reads + more).fill(1), quality);
+    if (sure.known && sure.expanded <= distance) {
       return `${more} more ${more === 1 ? 'read' : 'reads'} like these would decide it.`;
     }
   }
-  const largest = fixed.toSorted((a, b) => b.standardUncertainty - a.standardUncertainty)[0];
+  const [largest] = quality.fixedLines.toSorted((a, b) => b.standardUncertainty - a.standardUncertainty);
   return largest ? `More reads would not decide it: work on the ${largest.name}.` : null;
 }
 
