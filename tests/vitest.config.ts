@@ -6,6 +6,7 @@ export default defineConfig({
     include: ['tests/**/*.test.ts'],
     exclude: ['tests/screens/**', '**/node_modules/**'],
     setupFiles: ['tests/fast-check.setup.ts'],
-    testTimeout: 60_000,
+    testTimeout: 120_000,
+    hookTimeout: 120_000,
   },
 });

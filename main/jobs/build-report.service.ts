@@ -1,11 +1,177 @@
-// The build report of a job: its facts read in one view of the file, then painted.
-
-import { Refused } from '../database/errors.ts';
+// The build report of a job: its facts read in one view of the file, then painted outside of it.
+import type { Verdict as ShownVerdict } from '../../app/charts/verdict-mark.ts';
+import type { CheckOfJob, Job } from '../../app/jobs/jobs.contract.ts';
+import type { MockUp, PackOfJob } from '../../app/packs/packs.contract.ts';
+import { slotName } from '../../app/packs/slot-name.ts';
+import { buildReport } from '../../app/papers/build-report.ts';
+import type { BuildReportFacts, CheckFacts, Copy, PackFacts } from '../../app/papers/build-report-facts.ts';
+import { formatLength } from '../../app/quantities/format-amount.ts';
+import { boundsOf } from '../../app/readings/judge-take.ts';
+import type { Take } from '../../app/readings/readings.contract.ts';
+import { setupLines } from '../../app/readings/setup-words.ts';
+import type { Settings } from '../../app/shop/shop.contract.ts';
+import { normalCoverageFactor } from '../../app/statistics/normal.ts';
 import type { OpenShop } from '../database/open-shop.ts';
+import type { Reading } from '../database/tables.ts';
+import { getPack } from '../packs/packs.service.ts';
+import { findFonts } from '../papers/fonts.ts';
+import { paintPaper } from '../papers/paint-paper.ts';
+import { listTakes } from '../readings/readings.service.ts';
+import { getSettings } from '../shop/shop.service.ts';
+import { getJob } from './ticket.service.ts';
 
 export async function printBuildReport(
-  _shop: OpenShop,
-  _input: { jobId: number; copy: 'shop' | 'customer'; paper?: 'letter' | 'A4' | undefined },
+  shop: OpenShop,
+  input: { jobId: number; copy: Copy; paper?: 'letter' | 'A4' | undefined },
 ): Promise<{ fileName: string; pdfBase64: string }> {
-  throw new Refused('not-yet', 'The build report cannot be printed yet.');
+  const facts = await shop.read((reading) => factsOf(reading, input, shop.clock().slice(0, 10)));
+  const pdf = await paintPaper(buildReport(facts), findFonts());
+  const fileName = `job ${facts.jobNumber} build report, ${input.copy} copy.pdf`;
+  return { fileName, pdfBase64: pdf.toString('base64') };
+}
+
+async function factsOf(
+  reading: Reading,
+  input: { jobId: number; copy: Copy; paper?: 'letter' | 'A4' | undefined },
+  printedOn: string,
+): Promise<BuildReportFacts> {
+  const settings = await getSettings(reading);
+  const job = await getJob(reading, input);
+  const takes = new Map<number, Take[]>();
+  for (const check of job.checks)
+    takes.set(check.checkId, await listTakes(reading, { ...input, checkId: check.checkId }));
+  const packs = await Promise.all(job.packs.map(({ packId }) => getPack(reading, { ...input, packId })));
+  const days = [...takes.values()]
+    .flat()
+    .map((take) => take.startedAt.slice(0, 10))
+    .toSorted();
+  const builders = new Set([...takes.values()].flat().map((take) => take.by));
+  return {
+    copy: input.copy,
+    paper: input.paper ?? settings.paper,
+    lengthUnit: settings.lengthUnit,
+    decimalMark: settings.decimalMark,
+    shopName: settings.shopName,
+    isDemo: settings.isDemo,
+    jobNumber: job.number,
+    printedOn,
+    customerName: job.customer.name,
+    unit: {
+      family: job.unit.familyName,
+      serial: job.unit.serial,
+      vehicle: job.unit.vehicle,
+      use: job.unit.use,
+      caseTag: job.caseTag,
+    },
+    complaint: job.complaint,
+    distance: job.distance ? `${job.distance.amount.toLocaleString('en-US')} ${job.distance.unit}` : '',
+    builtBy: [...builders].join(', ') || job.openedBy,
+    builtFrom: days[0] ?? null,
+    builtUntil: days.at(-1) ?? null,
+    specRevision: job.revisionNumber,
+    checks: job.checks.map((check) => checkFacts(check)),
+    packs: packs
+      .filter((pack) => pack.mockUps.length > 0)
+      .map((pack) => packFacts(pack, job, takes.get(pack.checkId ?? 0) ?? [], settings)),
+    superseded: job.checks.flatMap((check) => supersededOf(check, takes.get(check.checkId) ?? [])),
+    warranty: settings.warranty,
+    cautions: [],
+    notes: job.checks.flatMap((check) => (check.latest?.remarks ?? []).map((remark) => `${check.name}: ${remark}`)),
+  };
+}
+
+function checkFacts(check: CheckOfJob): CheckFacts {
+  const { asFound, latest, limits, override } = check;
+  const { lower, upper } = boundsOf(limits);
+  // What was only read as found stands as found and as built: nothing was changed since.
+  return {
+    group: check.group,
+    name: check.name,
+    method: '',
+    unit: check.unit,
+    limits: { low: lower, high: upper },
+    target: limits.kind === 'target' ? limits.target : null,
+    asFound: asFound?.value == null ? null : { value: asFound.value, expanded: asFound.expanded },
+    final:
+      latest?.value == null
+        ? null
+        : {
+            value: latest.value,
+            expanded: latest.expanded,
+            min: latest.min ?? latest.value,
+            max: latest.max ?? latest.value,
+            spots: latest.spots,
+          },
+    verdict: shownVerdictOf(check),
+    by: latest?.verdict.by ?? null,
+    variantName: latest?.variantName ?? null,
+    override: override && { by: override.by, reason: override.reason },
+    supersededCount: latest?.supersededCount ?? 0,
+    note: latest?.note ?? '',
+  };
+}
+
+function shownVerdictOf({ latest, quantity }: CheckOfJob): ShownVerdict {
+  if (!latest) return 'not read';
+  const { word } = latest.verdict;
+  if (quantity === 'length' || (word !== 'tight' && word !== 'loose')) return word;
+  return word === 'tight' ? 'low' : 'high';
+}
+
+function packFacts(pack: PackOfJob, job: Job, takes: readonly Take[], settings: Settings): PackFacts {
+  const built = pack.mockUps.at(-1);
+  const check = job.checks.find((each) => each.checkId === pack.checkId);
+  const last = takes.findLast((take) => take.takeId === check?.latest?.takeId);
+  const evaluation = last?.evaluation;
+  const heights_nm = (built?.pieces ?? []).reduce((sum, { piece }) => sum + piece.height_nm, 0);
+  const shownGap = built?.number === 0 ? null : (built?.predicted?.mean_nm ?? null);
+  const firstPieces = new Set(pack.mockUps[0]?.pieces.map(({ piece }) => piece.pieceId));
+  return {
+    name: pack.name,
+    pieces: pack.slots.flatMap((slot, index) => {
+      const piece = built?.pieces.find((each) => each.slotId === slot.slotId)?.piece;
+      if (!piece) return [];
+      const isNew = !firstPieces.has(piece.pieceId);
+      const label = slotName(pack.slots, index);
+      return [{ kind: slot.kind, label, ...(piece.tag ? { tag: piece.tag } : {}), height_nm: piece.height_nm, isNew }];
+    }),
+    calculated_nm: shownGap ?? (pack.gap ? pack.gap.mean_nm - heights_nm : null),
+    check: check ? checkFacts(check) : null,
+    spots: (evaluation?.spots ?? []).map(({ degrees, value }) => ({ degrees, value })),
+    harmonic: evaluation?.harmonic ?? null,
+    mockUps: pack.mockUps.map((mockUp, index) => ({
+      number: mockUp.number,
+      changed: changesIn(pack, mockUp, pack.mockUps[index - 1], settings),
+      predicted: mockUp.predicted && {
+        value: mockUp.predicted.mean_nm,
+        expanded: normalCoverageFactor(0.95) * mockUp.predicted.standardDeviation_nm,
+      },
+      read: mockUp.read && { value: mockUp.read.mean_nm, expanded: mockUp.read.expanded_nm },
+      note: [mockUp.note, ...mockUp.suspects].filter((text) => text !== '').join(' '),
+    })),
+    setup: last?.setup ? setupLines(last.setup) : [],
+  };
+}
+
+/** "steel 2: 76.5 → 83.0", or nothing where nothing changed. */
+function changesIn(pack: PackOfJob, mockUp: MockUp, before: MockUp | undefined, settings: Settings): string {
+  const shown = (height_nm: number) => formatLength(height_nm, settings.lengthUnit, undefined, settings.decimalMark);
+  return pack.slots
+    .flatMap((slot, index) => {
+      const now = mockUp.pieces.find((each) => each.slotId === slot.slotId)?.piece;
+      const was = before?.pieces.find((each) => each.slotId === slot.slotId)?.piece;
+      if (!now || !was || now.pieceId === was.pieceId) return [];
+      return [`${slotName(pack.slots, index)}: ${shown(was.height_nm)} → ${shown(now.height_nm)}`];
+    })
+    .join(', ');
+}
+
+function supersededOf(check: CheckOfJob, takes: readonly Take[]): BuildReportFacts['superseded'][number][] {
+  return takes.flatMap(({ readings }) =>
+    readings.flatMap((misread) => {
+      const right = readings.find((reading) => reading.readingId === misread.supersededById);
+      if (!right) return [];
+      return [{ check: check.name, typed: misread.typed, putRight: right.typed, reason: right.reason, by: right.by }];
+    }),
+  );
 }

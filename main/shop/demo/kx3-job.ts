@@ -179,7 +179,8 @@ type Option = Output<'packs.planSwaps'>['options'][number];
 async function planOf({ call, jobId, sheet }: JobAtHand, name: string, tell: Teller, changes: number): Promise<Option> {
   const { packId } = packNamed(sheet, name);
   const plan = await call('packs.planSwaps', { jobId, packId });
-  for (const option of plan.options.slice(0, 3)) tell(`${name}, ${option.changes} changes: ${sayOption(option)}`);
+  for (const option of plan.options.slice(0, 3))
+    tell(`${name}, ${option.changes} ${option.changes === 1 ? 'change' : 'changes'}: ${sayOption(option)}`);
   tell(`${name}: ${plan.advice}`);
   const option = plan.options.find((each) => each.changes === changes);
   if (!option) throw new Error(`${name} has no plan with ${changes} changes`);
