@@ -1,20 +1,19 @@
-// A verdict in the trade's words.
+// A verdict of the book in the words it is shown by.
+import { type Verdict as ShownVerdict, verdictWords as shownWords } from '../charts/verdict-mark.ts';
 import { formatAmount } from '../quantities/format-amount.ts';
-import { unitNamed } from '../quantities/units.ts';
+import { type Quantity, unitNamed } from '../quantities/units.ts';
 import type { Check } from '../specs/spec-sheet.ts';
 import type { Verdict } from './readings.contract.ts';
 
-/** "in", "loose by 2.0", "high by 5.0" for what is not a length, "too close to call", or why it is not judged. */
-export function verdictWords(verdict: Verdict, check: Pick<Check, 'unit' | 'quantity'>): string {
-  const by = verdict.by === null ? '' : ` by ${formatAmount(verdict.by, unitNamed(check.unit))}`;
-  switch (verdict.word) {
-    case 'tight':
-      return `${check.quantity === 'length' ? 'tight' : 'low'}${by}`;
-    case 'loose':
-      return `${check.quantity === 'length' ? 'loose' : 'high'}${by}`;
-    case 'not judged':
-      return verdict.reason === '' ? 'not judged' : `not judged: ${verdict.reason}`;
-    default:
-      return verdict.word;
-  }
+/** What is not a length is low or high, not tight or loose; a check that was never read is not read. */
+export function shownVerdict(verdict: Verdict | null, quantity: Quantity): ShownVerdict {
+  if (!verdict) return 'not read';
+  if (quantity === 'length' || (verdict.word !== 'tight' && verdict.word !== 'loose')) return verdict.word;
+  return verdict.word === 'tight' ? 'low' : 'high';
+}
+
+/** "in", "loose by 2.0", "high by 5.0", "too close to call". */
+export function verdictWords(verdict: Verdict | null, check: Pick<Check, 'unit' | 'quantity'>): string {
+  const by = verdict?.by == null ? null : formatAmount(verdict.by, unitNamed(check.unit));
+  return shownWords(shownVerdict(verdict, check.quantity), by);
 }

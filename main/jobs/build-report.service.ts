@@ -1,5 +1,4 @@
 // The build report of a job: its facts read in one view of the file, then painted outside of it.
-import type { Verdict as ShownVerdict } from '../../app/charts/verdict-mark.ts';
 import type { CheckOfJob, Job } from '../../app/jobs/jobs.contract.ts';
 import type { MockUp, PackOfJob } from '../../app/packs/packs.contract.ts';
 import { slotName } from '../../app/packs/slot-name.ts';
@@ -9,6 +8,7 @@ import { formatLength } from '../../app/quantities/format-amount.ts';
 import { boundsOf } from '../../app/readings/judge-take.ts';
 import type { Take } from '../../app/readings/readings.contract.ts';
 import { setupLines } from '../../app/readings/setup-words.ts';
+import { shownVerdict } from '../../app/readings/verdict-words.ts';
 import type { Settings } from '../../app/shop/shop.contract.ts';
 import { normalCoverageFactor } from '../../app/statistics/normal.ts';
 import type { OpenShop } from '../database/open-shop.ts';
@@ -102,20 +102,13 @@ function checkFacts(check: CheckOfJob): CheckFacts {
             max: latest.max ?? latest.value,
             spots: latest.spots,
           },
-    verdict: shownVerdictOf(check),
+    verdict: shownVerdict(latest?.verdict ?? null, check.quantity),
     by: latest?.verdict.by ?? null,
     variantName: latest?.variantName ?? null,
     override: override && { by: override.by, reason: override.reason },
     supersededCount: latest?.supersededCount ?? 0,
     note: latest?.note ?? '',
   };
-}
-
-function shownVerdictOf({ latest, quantity }: CheckOfJob): ShownVerdict {
-  if (!latest) return 'not read';
-  const { word } = latest.verdict;
-  if (quantity === 'length' || (word !== 'tight' && word !== 'loose')) return word;
-  return word === 'tight' ? 'low' : 'high';
 }
 
 function packFacts(pack: PackOfJob, job: Job, takes: readonly Take[], settings: Settings): PackFacts {
