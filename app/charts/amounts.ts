@@ -51,8 +51,8 @@ export function writeLimits({ low, high }: Limits, words: AmountWords): string {
 }
 
 /**
- * The stretch that stands for the band: the limits where both are set; else a stretch of like size that begins or ends
- * at the one limit, or lies round the target or the values, wide enough for them and at least one shown unit.
+ * The stretch that stands for the band: the limits where both are set; up from nothing to an only high limit; a quarter
+ * up from an only low one; else round the target or the values. Wide enough for the values it is given.
  */
 export function bandStretch(
   { low, high }: Limits,
@@ -63,8 +63,9 @@ export function bandStretch(
   if (low !== null && high !== null && high > low) return { low, high };
   const anchor = low ?? high ?? target ?? values[0] ?? 0;
   const others = target === null ? values : [...values, target];
-  const reach = Math.max(perUnit, Math.abs(anchor) / 16, ...others.map((each) => Math.abs(each - anchor) * 1.25));
+  const least = anchor === 0 ? perUnit : Math.abs(anchor) / 4;
+  const reach = Math.max(least, ...others.map((each) => Math.abs(each - anchor) * 1.25));
   if (low !== null) return { low, high: low + reach };
-  if (high !== null) return { low: high - reach, high };
+  if (high !== null) return { low: high > 0 ? Math.min(0, ...others) : high - reach, high };
   return { low: anchor - reach, high: anchor + reach };
 }

@@ -14,8 +14,11 @@ export function bandRow(
   { width, height, medium }: { readonly width: number; readonly height: number; readonly medium: Medium },
 ): Chart {
   const unit = medium === 'paper' ? 0.75 : 1;
+  const { low, high } = facts.limits;
+  // Where a limit is set the scale hangs on nothing else, so that rows of equal limits compare.
   const values = [facts.now?.value, facts.asFound].filter((each) => each !== null && each !== undefined);
-  const stretch = bandStretch(facts.limits, facts.target, values, words.perUnit);
+  const placing = low === null && high === null ? values : [];
+  const stretch = bandStretch(facts.limits, facts.target, placing, words.perUnit);
   const [left, right] = [5 * unit, width - 5 * unit];
   const scale = scaleLinear([stretch.low, stretch.high], [width * 0.214, width * 0.786]);
   const axis: Axis = { x: (amount) => round(scale(amount)), left, right };
@@ -23,7 +26,6 @@ export function bandRow(
   const base = height * 0.75;
   const radius = 3.75 * unit;
   const shapes: Shape[] = [];
-  const { low, high } = facts.limits;
   if (medium === 'screen') {
     const [from, to] = [low === null ? 0 : axis.x(low), high === null ? width : axis.x(high)];
     if (low !== null || high !== null)

@@ -31,9 +31,12 @@ export function packCharts(facts: BuildReportFacts, width: number, height: numbe
   const words = lengthWords(facts.lengthUnit, facts.decimalMark);
   const stacks = facts.packs.map(
     (pack): Stack => ({
-      pieces: pack.pieces.map(({ isNew, label, ...piece }) => ({
-        ...piece,
+      pieces: pack.pieces.map(({ isNew, label, kind, height_nm, tag }) => ({
+        kind,
+        height_nm,
         label: isNew ? `${label}, new` : label,
+        // The mark on a piece is the shop's own.
+        ...(tag === undefined || facts.copy === 'customer' ? {} : { tag }),
         ...(isNew ? { change: 'enters' as const } : {}),
       })),
       clearance_nm: drawnClearance(pack),
@@ -121,12 +124,12 @@ function measured(pack: PackFacts, facts: BuildReportFacts): readonly Block[] {
       words: [{ text: 'Set up: ', strong: true }, { text: `${pack.setup.join('; ')}.` }],
     });
   }
-  if (!hasClock) return blocks;
+  if (!hasClock) return [{ kind: 'together', left: null, blocks }];
   const chart = clock({ limits, target, readings: pack.spots, harmonic }, words, {
     width: clockWidth,
     medium: 'paper',
   });
-  return [{ kind: 'beside', chart, width: besideClock, blocks }];
+  return [{ kind: 'together', left: { chart, width: besideClock }, blocks }];
 }
 
 /** What the last mock-up was expected to read. */

@@ -64,8 +64,12 @@ export type Block =
   | { readonly kind: 'list'; readonly items: readonly string[] }
   | Table
   | { readonly kind: 'chart'; readonly chart: Chart }
-  /** A chart with blocks beside it, kept on one page. */
-  | { readonly kind: 'beside'; readonly chart: Chart; readonly width: number; readonly blocks: readonly Block[] }
+  /** Blocks kept on one page, with a chart in a column of `width` to their left if there is one. */
+  | {
+      readonly kind: 'together';
+      readonly left: { readonly chart: Chart; readonly width: number } | null;
+      readonly blocks: readonly Block[];
+    }
   /** Charts side by side. */
   | { readonly kind: 'charts'; readonly charts: readonly Chart[] }
   | Closing;

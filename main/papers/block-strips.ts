@@ -38,8 +38,8 @@ export function blockStrips(sheet: Sheet, block: Block, width: number): readonly
       return [chartStrip(sheet, block.chart)];
     case 'charts':
       return [chartsStrip(sheet, block.charts)];
-    case 'beside':
-      return [besideStrip(sheet, block, width)];
+    case 'together':
+      return [togetherStrip(sheet, block, width)];
     case 'closing':
       return [(room) => closingStrips(sheet, block, width, room)];
     default:
@@ -240,17 +240,17 @@ function withNotes(sheet: Sheet, charts: readonly Chart[], notes: Closing['notes
   return { figures, notesAfter: notes.slice(fitting).flatMap((words) => textStrips(sheet, words, width, 'small')) };
 }
 
-function besideStrip(sheet: Sheet, { chart, width: left, blocks }: BlockOf<'beside'>, width: number): Strip {
-  const column = stackStrips(
-    blocks.flatMap((block) => blockStrips(sheet, block, width - left)).filter((strip) => typeof strip !== 'function'),
-  );
+function togetherStrip(sheet: Sheet, { left, blocks }: BlockOf<'together'>, width: number): Strip {
+  const indent = left?.width ?? 0;
+  const strips = blocks.flatMap((block) => blockStrips(sheet, block, width - indent));
+  const column = stackStrips(strips.filter((strip) => typeof strip !== 'function'));
   return {
     before: 6,
-    height: Math.max(chart.height, column.height),
+    height: Math.max(left?.chart.height ?? 0, column.height),
     keepsWithNext: true,
     paint: (x, y) => {
-      addFigure(sheet, chart, x, y);
-      column.paint(x + left, y);
+      if (left !== null) addFigure(sheet, left.chart, x, y);
+      column.paint(x + indent, y);
     },
   };
 }

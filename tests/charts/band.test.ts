@@ -181,6 +181,29 @@ describe('the band of a row', () => {
     expect(depicting<Path>(chart, 'as found', 'path')).toHaveLength(1);
   });
 
+  test('moves with the reading under an only limit: 3, 4 and 6 psi of at most 10 lie 3, 4 and 6 tenths of the way', () => {
+    const place = (now: number) =>
+      depicting<Circle>(
+        bandRow(
+          {
+            limits: { low: null, high: 10 },
+            target: null,
+            now: { value: now, expanded: null, label: 'now' },
+            asFound: null,
+          },
+          { ...words, perUnit: 1 },
+          { ...size, width: 100 },
+        ),
+        'now',
+        'circle',
+      )[0]!.x;
+    expect([3, 4, 6].map((now) => (place(now) - 21.4) / (78.6 - 21.4))).toEqual([
+      expect.closeTo(0.3, 2),
+      expect.closeTo(0.4, 2),
+      expect.closeTo(0.6, 2),
+    ]);
+  });
+
   test('stays empty but for its limits where nothing was read', () => {
     const chart = bandRow(
       { limits: { low: thou(100), high: thou(150) }, target: null, now: null, asFound: null },
