@@ -22,7 +22,7 @@ export function falseDiscovery(p: readonly number[], q: number): Result<FalseDis
   let least = 1;
   order.forEach((place, fromLast) => {
     const rank = p.length - fromLast;
-    least = Math.min(least, (p[place]! * p.length) / rank);
+    least = Math.min(least, p[place]! * (p.length / rank));
     adjusted[place] = least;
   });
   // The last digit of a product must not decide.

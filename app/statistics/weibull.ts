@@ -39,7 +39,7 @@ export function weibull(followUp: FollowUp): Result<Weibull> {
   }
   const logLongest = Math.log(longest.time);
   const sample: Sample = {
-    logs: Float64Array.from(moments, (moment) => Math.log(moment.time) - logLongest),
+    logs: Float64Array.from(moments, (moment) => logOfShare(moment.time, longest.time)),
     counts: Float64Array.from(moments, (moment) => moment.next - moment.first),
     events: moments.reduce((sum, moment) => sum + moment.events, 0),
     eventLogs: moments.reduce((sum, moment) => sum + moment.events * (Math.log(moment.time) - logLongest), 0),
@@ -71,6 +71,11 @@ export function weibull(followUp: FollowUp): Result<Weibull> {
     median: scale * Math.LN2 ** (1 / shape),
     mean: scale * Math.exp(logGamma(1 + 1 / shape)),
   });
+}
+
+/** log(time / longest), which keeps its digits where the two are nearly equal. */
+function logOfShare(time: number, longest: number): number {
+  return time > longest / 2 ? Math.log1p((time - longest) / longest) : Math.log(time / longest);
 }
 
 type Sample = {

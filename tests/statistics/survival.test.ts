@@ -1,0 +1,249 @@
+// What must hold of survival statistics whatever the data, and what they refuse.
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { cox } from '../../app/statistics/cox.ts';
+import { kaplanMeier } from '../../app/statistics/kaplan-meier.ts';
+import { logRank } from '../../app/statistics/log-rank.ts';
+import { weibull } from '../../app/statistics/weibull.ts';
+import { expectAllRelative, expectRelative } from './relative.ts';
+import { accepted, expectRefusal } from './result.ts';
+
+type Subject = { time: number; event: number; x: number };
+
+/** Whole times from a short range, so that many are equal. */
+const tied: fc.Arbitrary<Subject[]> = fc.array(
+  fc.record({ time: fc.integer({ min: 1, max: 12 }), event: fc.constantFrom(0, 1), x: fc.integer({ min: 0, max: 3 }) }),
+  { minLength: 4, maxLength: 40 },
+);
+
+const columns = (subjects: readonly Subject[]) => ({
+  time: subjects.map((subject) => subject.time),
+  event: subjects.map((subject) => subject.event),
+});
+const factor = (subjects: readonly Subject[]) => subjects.map((subject) => subject.x);
+const hasEvents = (subjects: readonly Subject[]) => subjects.some((subject) => subject.event === 1);
+
+describe('Kaplan and Meier', () => {
+  it('without anybody lost it is the part that is left', () => {
+    fc.assert(
+      fc.property(fc.array(fc.integer({ min: 0, max: 9 }), { minLength: 1, maxLength: 50 }), (time) => {
+        const { steps } = accepted(kaplanMeier({ time, event: time.map(() => 1) }));
+        for (const step of steps) {
+          expect(step.survival).toBeCloseTo(time.filter((each) => each > step.time).length / time.length, 12);
+        }
+      }),
+    );
+  });
+
+  it('does not care about the order of the rows or the unit of time', () => {
+    fc.assert(
+      fc.property(tied, fc.integer(), (subjects, seed) => {
+        fc.pre(hasEvents(subjects));
+        const found = accepted(kaplanMeier(columns(subjects)));
+        const shuffled = subjects.toSorted(
+          (a, b) => ((a.time * 7 + a.x * 3 + seed) % 5) - ((b.time * 7 + b.x * 3 + seed) % 5),
+        );
+        expect(accepted(kaplanMeier(columns(shuffled)))).toEqual(found);
+        const scaled = accepted(kaplanMeier(columns(subjects.map((each) => ({ ...each, time: each.time * 1e6 })))));
+        expect(scaled.steps.map((step) => step.survival)).toEqual(found.steps.map((step) => step.survival));
+        expect(scaled.median).toBe(found.median === null ? null : found.median * 1e6);
+      }),
+    );
+  });
+
+  it('a curve level at one half has its median in the middle of the stretch', () => {
+    // As R’s survival prints it for four deaths at 1, 2, 3, 4, and for two deaths among four followed to 10.
+    expect(accepted(kaplanMeier({ time: [1, 2, 3, 4], event: [1, 1, 1, 1] })).median).toBe(2.5);
+    expect(accepted(kaplanMeier({ time: [1, 2, 10, 10], event: [1, 1, 0, 0] })).median).toBe(6);
+  });
+
+  it('two subjects are enough, and nobody left has no limits', () => {
+    const { steps, medianInterval } = accepted(kaplanMeier({ time: [1, 2], event: [1, 1] }));
+    expect(steps[1]).toMatchObject({
+      survival: 0,
+      standardError: null,
+      lower: null,
+      upper: null,
+      cumulativeHazard: 1.5,
+    });
+    expect(medianInterval).toEqual([1, null]);
+  });
+});
+
+describe('the log-rank test', () => {
+  it('finds no difference between identical groups', () => {
+    fc.assert(
+      fc.property(tied, (subjects) => {
+        const twice = [...subjects, ...subjects];
+        fc.pre(hasEvents(subjects) && new Set(subjects.map((each) => each.time)).size > 1);
+        const found = logRank(
+          columns(twice),
+          twice.map((_, i) => (i < subjects.length ? 'first' : 'second')),
+        );
+        fc.pre(found.ok);
+        expect(accepted(found).chiSquare).toBeCloseTo(0, 12);
+        expect(accepted(found).p).toBeCloseTo(1, 6);
+      }),
+    );
+  });
+
+  it('expects as many events as it observes, and is the score test of Cox’s model where no times are tied', () => {
+    fc.assert(
+      fc.property(
+        fc.uniqueArray(fc.integer({ min: 1, max: 1000 }), { minLength: 4, maxLength: 40 }),
+        fc.integer({ min: 1, max: 1e6 }),
+        (time, seed) => {
+          const event = time.map((each) => ((each * 31 + seed) % 3 === 0 ? 0 : 1));
+          const group = time.map((each) => (each * 17 + seed) % 2);
+          const test = logRank({ time, event }, group);
+          const model = cox({ time, event }, group, 'efron');
+          fc.pre(test.ok && model.ok);
+          const { groups, chiSquare } = accepted(test);
+          expect(groups[0]!.expected + groups[1]!.expected).toBeCloseTo(groups[0]!.observed + groups[1]!.observed, 9);
+          expect(accepted(model).score).toBeCloseTo(chiSquare, 9);
+        },
+      ),
+    );
+  });
+
+  it('three groups agree with inverting the full covariance by hand', () => {
+    // Times 1, 2, 3 of A, B, C, one each, all events. By hand: E = (1/3, 1/3 + 1/2, 1/3 + 1/2 + 1); V of A and B is
+    // [[2/9, −1/9], [−1/9, 2/9 + 1/4]]; (O − E) = (2/3, 1/6); χ² = 2.2352941…
+    const found = accepted(logRank({ time: [1, 2, 3], event: [1, 1, 1] }, ['A', 'B', 'C']));
+    expectAllRelative(
+      found.groups.map((group) => group.expected),
+      [1 / 3, 5 / 6, 11 / 6],
+      1e-14,
+    );
+    const [a, b, c] = [2 / 9, -1 / 9, 2 / 9 + 1 / 4];
+    const [u, v] = [2 / 3, 1 / 6];
+    expectRelative(found.chiSquare, (c * u * u - 2 * b * u * v + a * v * v) / (a * c - b * b), 1e-12);
+    expect(found.degreesOfFreedom).toBe(2);
+  });
+});
+
+describe('Cox’s model', () => {
+  it('stands at the top of its likelihood: a plain sum over risk sets falls on either side', () => {
+    fc.assert(
+      fc.property(tied, (subjects) => {
+        const found = cox(columns(subjects), factor(subjects), 'breslow');
+        fc.pre(found.ok);
+        const { coefficient, standardError, logLikelihood } = accepted(found);
+        const plain = (trial: number) =>
+          subjects
+            .filter((subject) => subject.event === 1)
+            .reduce((sum, { time, x }) => {
+              const atRisk = subjects.filter((other) => other.time >= time);
+              return sum + trial * x - Math.log(atRisk.reduce((total, other) => total + Math.exp(trial * other.x), 0));
+            }, 0);
+        expectRelative(plain(coefficient), logLikelihood[1], 1e-9);
+        expectRelative(plain(0), logLikelihood[0], 1e-9);
+        const aside = Math.min(0.1, standardError / 10);
+        expect(plain(coefficient + aside)).toBeLessThan(logLikelihood[1]);
+        expect(plain(coefficient - aside)).toBeLessThan(logLikelihood[1]);
+      }),
+    );
+  });
+
+  it('does not care about the unit or the zero of the factor, nor about the unit of time', () => {
+    fc.assert(
+      fc.property(tied, (subjects) => {
+        const found = cox(columns(subjects), factor(subjects), 'efron');
+        fc.pre(found.ok);
+        const moved = subjects.map((each) => ({ ...each, time: each.time * 1e6, x: 1e6 + each.x / 1000 }));
+        const again = accepted(cox(columns(moved), factor(moved), 'efron'));
+        expect(again.coefficient / 1000).toBeCloseTo(accepted(found).coefficient, 6);
+        expectRelative(again.standardError, accepted(found).standardError * 1000, 1e-6);
+        expect(again.likelihoodRatio).toBeCloseTo(accepted(found).likelihoodRatio, 6);
+      }),
+    );
+  });
+});
+
+describe('the Weibull distribution', () => {
+  const lifetimes: fc.Arbitrary<Subject[]> = fc.array(
+    fc.record({
+      time: fc.integer({ min: 1, max: 10_000 }),
+      event: fc.constantFrom(0, 1, 1),
+      x: fc.constant(0),
+    }),
+    { minLength: 3, maxLength: 30 },
+  );
+
+  it('limits contain the estimate, whose likelihood a plain sum confirms', () => {
+    fc.assert(
+      fc.property(lifetimes, (subjects) => {
+        const result = weibull(columns(subjects));
+        fc.pre(result.ok);
+        const found = accepted(result);
+        const plain = (shape: number, scale: number) =>
+          subjects.reduce((sum, { time, event }) => {
+            const hazard = (time / scale) ** shape;
+            return sum - hazard + event * (Math.log(shape / scale) + (shape - 1) * Math.log(time / scale));
+          }, 0);
+        expectRelative(plain(found.shape, found.scale), found.logLikelihood, 1e-6);
+        for (const [shape, scale] of [
+          [1.01, 1],
+          [0.99, 1],
+          [1, 1.01],
+          [1, 0.99],
+        ] as const) {
+          expect(plain(found.shape * shape, found.scale * scale)).toBeLessThan(found.logLikelihood + 1e-9);
+        }
+        const holds = (interval: readonly (number | null)[], estimate: number) => {
+          expect(interval[0] ?? 0).toBeLessThan(estimate);
+          expect(interval[1] ?? Number.POSITIVE_INFINITY).toBeGreaterThan(estimate);
+        };
+        holds(found.shapeInterval, found.shape);
+        holds(found.scaleInterval, found.scale);
+      }),
+    );
+  });
+
+  it('does not care about the unit of time', () => {
+    fc.assert(
+      fc.property(lifetimes, (subjects) => {
+        const result = weibull(columns(subjects));
+        fc.pre(result.ok);
+        const found = accepted(result);
+        const scaled = accepted(weibull(columns(subjects.map((each) => ({ ...each, time: each.time * 1e6 })))));
+        expectRelative(scaled.shape, found.shape, 1e-8);
+        expectRelative(scaled.scale, found.scale * 1e6, 1e-8);
+      }),
+    );
+  });
+
+  it('two observations can be enough', () => {
+    expect(accepted(weibull({ time: [1, 2], event: [1, 0] })).shape).toBeGreaterThan(0);
+    expectRefusal(weibull({ time: [1, 2], event: [0, 1] }), 'no-finite-estimate');
+    expectRefusal(weibull({ time: [2, 2], event: [1, 1] }), 'no-finite-estimate');
+  });
+});
+
+describe('what survival statistics refuse', () => {
+  const fine = { time: [1, 2, 3, 4], event: [1, 0, 1, 1] };
+  const each = [
+    ['kaplan-meier', kaplanMeier],
+    ['weibull', weibull],
+    ['log-rank', (data: typeof fine) => logRank(data, ['a', 'b', 'a', 'b'])],
+    ['cox', (data: typeof fine) => cox(data, [0, 1, 2, 1], 'efron')],
+  ] as const;
+
+  it.each(each)('%s: no events, an event of 2, a negative or infinite time, columns of different length', (_, of) => {
+    expectRefusal(of({ ...fine, event: [0, 0, 0, 0] }), 'no-events');
+    expectRefusal(of({ ...fine, event: [1, 2, 0, 1] }), 'not-an-event');
+    expectRefusal(of({ ...fine, time: [-1, 2, 3, 4] }), 'negative');
+    expectRefusal(of({ ...fine, time: [1, 2, 3, Number.POSITIVE_INFINITY] }), 'not-finite');
+    expectRefusal(of({ ...fine, event: [1, 0, 1] }), 'different-lengths');
+  });
+
+  it('a single group, a factor that is the same for everybody, all events in one group', () => {
+    expectRefusal(logRank(fine, ['a', 'a', 'a', 'a']), 'one-group');
+    expectRefusal(logRank(fine, ['a', 'b']), 'different-lengths');
+    expectRefusal(logRank({ time: [1, 2], event: [0, 1] }, ['a', 'b']), 'never-together');
+    expectRefusal(cox(fine, [7, 7, 7, 7], 'efron'), 'constant-covariate');
+    expectRefusal(cox({ time: [1, 2, 3, 4], event: [1, 1, 0, 0] }, [1, 1, 0, 0], 'efron'), 'no-finite-estimate');
+    expectRefusal(cox({ time: [3, 4, 1, 2], event: [1, 1, 0, 0] }, [1, 1, 0, 0], 'efron'), 'constant-covariate');
+    expectRefusal(weibull({ ...fine, time: [0, 1, 2, 3] }), 'not-positive');
+  });
+});
