@@ -6,6 +6,7 @@ import { buildReport } from '../../app/papers/build-report.ts';
 import type { BuildReportFacts, CheckFacts, Copy, PackFacts } from '../../app/papers/build-report-facts.ts';
 import { formatLength } from '../../app/quantities/format-amount.ts';
 import { boundsOf } from '../../app/readings/judge-take.ts';
+import { methodWords } from '../../app/readings/method-words.ts';
 import type { Take } from '../../app/readings/readings.contract.ts';
 import { setupLines } from '../../app/readings/setup-words.ts';
 import { shownVerdict } from '../../app/readings/verdict-words.ts';
@@ -76,8 +77,17 @@ async function factsOf(
     superseded: job.checks.flatMap((check) => supersededOf(check, takes.get(check.checkId) ?? [])),
     warranty: settings.warranty,
     cautions: [],
-    notes: job.checks.flatMap((check) => (check.latest?.remarks ?? []).map((remark) => `${check.name}: ${remark}`)),
+    notes: remarksOf(job.checks),
   };
+}
+
+/** Each remark once, with the checks it was made on. */
+function remarksOf(checks: readonly CheckOfJob[]): string[] {
+  const names = new Map<string, string[]>();
+  for (const { name, latest } of checks) {
+    for (const remark of latest?.remarks ?? []) names.set(remark, [...(names.get(remark) ?? []), name]);
+  }
+  return [...names].map(([remark, on]) => `${remark} (${on.join('; ')})`);
 }
 
 function checkFacts(check: CheckOfJob): CheckFacts {
@@ -87,7 +97,7 @@ function checkFacts(check: CheckOfJob): CheckFacts {
   return {
     group: check.group,
     name: check.name,
-    method: '',
+    method: methodWords(check.method),
     unit: check.unit,
     limits: { low: lower, high: upper },
     target: limits.kind === 'target' ? limits.target : null,

@@ -77,7 +77,7 @@ const clearances: Check[] = [
 ].map((clearance) =>
   lengthCheck({
     name: `${clearance.packName} clearance`,
-    group: 'Clearance, by air',
+    group: 'Clearance',
     method: 'air',
     holdsFor: 'mean and tightest',
     sourceNote: 'invented sheet KX3, page 1',
@@ -88,12 +88,12 @@ const clearances: Check[] = [
 const mechanical: Check[] = [
   lengthCheck({
     name: 'Front end play',
-    group: 'End play, by dial',
+    group: 'End play',
     method: 'dial',
     limits: target(18, 10, 24),
     shims_nm: [60, 66, 72, 78, 84].map(thou),
   }),
-  lengthCheck({ name: 'Rear end play', group: 'End play, by dial', method: 'dial', limits: range(4, 19) }),
+  lengthCheck({ name: 'Rear end play', group: 'End play', method: 'dial', limits: range(4, 19) }),
   lengthCheck({ name: 'Pump gear side', group: 'Pump, bushings, rings', method: 'direct', limits: range(0.8, 2) }),
   lengthCheck({ name: 'Outer gear to pocket', group: 'Pump, bushings, rings', method: 'direct', limits: range(3, 7) }),
   lengthCheck({
