@@ -49,7 +49,12 @@ const report = createRoute({
   },
 });
 
-const bench = createRoute({ getParentRoute: () => root, path: '/bench', component: BenchScreen });
+const bench = createRoute({
+  getParentRoute: () => root,
+  path: '/bench',
+  validateSearch: ({ unit }: { unit?: unknown }): { unit?: number } => (Number(unit) > 0 ? { unit: Number(unit) } : {}),
+  component: () => <BenchScreen unit={bench.useSearch().unit ?? null} />,
+});
 const reading = createRoute({
   getParentRoute: () => root,
   path: '/bench/$jobId/$checkId',

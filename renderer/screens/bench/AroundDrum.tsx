@@ -1,0 +1,44 @@
+// Where on the drum it is tight and where loose, and whether that is uneven or cocked.
+import { clock } from '../../../app/charts/clock.ts';
+import type { Evaluation } from '../../../app/readings/readings.contract.ts';
+import { FittedChart } from '../../charts/FittedChart.tsx';
+import styles from './AroundDrum.module.css';
+import { useAtCheck } from './at-check.ts';
+import { drawnLimits } from './check-facts.ts';
+
+export function AroundDrum({ evaluation }: { evaluation: Evaluation }) {
+  const { check, words, settings } = useAtCheck();
+  const { mean, min, max, harmonic, spots } = evaluation;
+  const facts = {
+    ...drawnLimits(check.limits),
+    readings: spots.map(({ degrees, value }) => ({ degrees, value })),
+    harmonic:
+      mean === null || harmonic === null
+        ? null
+        : { mean, amplitude: harmonic.amplitude, loosestAtDegrees: harmonic.loosestAtDegrees },
+  };
+  return (
+    <section className={styles.around}>
+      <h2>Around the drum</h2>
+      <FittedChart draw={(width) => clock(facts, words, { width: Math.min(width, 264), medium: 'screen' })} />
+      {min !== null && max !== null && spots.length > 1 && (
+        <p>
+          Uneven by <b>{words.short(max - min)}</b>, limit {words.short(settings.unevenLimit_nm)}.
+        </p>
+      )}
+      {harmonic && spots.length >= 4 && (
+        <>
+          <p>
+            Tilt <b>{words.full(harmonic.amplitude)}</b>
+            {harmonic.loosestAtDegrees !== null && `, loosest at ${Math.round(harmonic.loosestAtDegrees)}°`}.
+          </p>
+          <p className="quiet">
+            {harmonic.isCocked
+              ? 'Cocked: turn the plates and see whether it stays put.'
+              : 'Too small to call it cocked.'}
+          </p>
+        </>
+      )}
+    </section>
+  );
+}

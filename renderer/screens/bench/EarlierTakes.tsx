@@ -1,0 +1,39 @@
+// How this check read before, newest first: what a reading after rework is compared with.
+
+import { Verdict } from '../../components/Verdict.tsx';
+import { sayDay } from '../../text/say-date.ts';
+import { useAtCheck } from './at-check.ts';
+import { verdictWord } from './check-facts.ts';
+import styles from './EarlierTakes.module.css';
+
+export function EarlierTakes() {
+  const { takes, check, words } = useAtCheck();
+  const read = takes.filter((take) => take.readings.length > 0).reverse();
+  if (read.length === 0) return null;
+  return (
+    <section>
+      <h2 className={styles.head}>Read before</h2>
+      <ol>
+        {read.map(({ takeId, phase, mockUpNumber, evaluation, note, startedAt, by }) => (
+          <li key={takeId} className={styles.take}>
+            <p className={styles.line}>
+              <span>
+                {phase}
+                {check.packId !== null && mockUpNumber ? `, mock-up ${mockUpNumber}` : ''}
+              </span>
+              {evaluation.mean !== null && <b>{words.full(evaluation.mean)}</b>}
+              <Verdict
+                verdict={verdictWord(evaluation.verdict, check)}
+                by={evaluation.verdict.by === null ? null : words.full(evaluation.verdict.by)}
+              />
+            </p>
+            <p className={styles.small}>
+              {sayDay(startedAt)}, {by}
+              {note !== '' && `: ${note}`}
+            </p>
+          </li>
+        ))}
+      </ol>
+    </section>
+  );
+}

@@ -1,0 +1,224 @@
+// One line at one spot: the order, the huge entry, and what the lines so far come to.
+import { useState } from 'react';
+import type { NoteKind } from '../../../app/readings/readings.contract.ts';
+import { type TypedReading, valueOfReading } from '../../../app/readings/typed-line.ts';
+import { EnterThrough } from '../../components/EnterThrough.tsx';
+import { EntryLine } from '../../components/EntryLine.tsx';
+import type { BenchKey } from '../../components/KeyBar.tsx';
+import { Notice } from '../../components/Notice.tsx';
+import { TextField } from '../../components/TextField.tsx';
+import { FailureSentence } from '../../frame/FailureSentence.tsx';
+import { AroundDrum } from './AroundDrum.tsx';
+import { useAtCheck } from './at-check.ts';
+import type { Go, Step } from './bench-step.ts';
+import { CheckPage } from './CheckPage.tsx';
+import { EarlierTakes } from './EarlierTakes.tsx';
+import { entryLabel } from './entry-words.ts';
+import { PackNow } from './PackNow.tsx';
+import { ReadingBand } from './ReadingBand.tsx';
+import { ReadPrompt } from './ReadPrompt.tsx';
+import styles from './ReadStep.module.css';
+import { ReadsTable } from './ReadsTable.tsx';
+import { RunningReading } from './RunningReading.tsx';
+import { useReadingActs } from './reading-acts.ts';
+import { draftOfSpot, expectedOf, spotsOf, spotToRead, standingReadings } from './reading-plan.ts';
+import { setupWords } from './setup-words.ts';
+import { useReadingLine } from './use-reading-line.ts';
+import { WhyPanel } from './WhyPanel.tsx';
+
+const usualFace = 100;
+
+export function ReadStep({ step, go }: { step: Extract<Step, { at: 'read' }>; go: Go }) {
+  const at = useAtCheck();
+  const { check, pack, takes } = at;
+  const { plan, rounds } = step;
+  const take = plan === null ? (takes.at(-1) ?? null) : null;
+  const begun = plan ?? take;
+  const method = begun?.method ?? check.method;
+  const [spotBack, goBackTo] = useState<number | null>(null);
+  const [isZeroedAgain, setZeroedAgain] = useState(false);
+  const [said, say] = useState('');
+  const [isWhyOpen, openWhy] = useState(false);
+  // A new entry takes the focus back from the key that was pressed.
+  const [entryNumber, setEntryNumber] = useState(0);
+  const acts = useReadingActs();
+  const spot = spotBack ?? (take && spotToRead(take, check, rounds)) ?? 1;
+  const standing = take ? standingReadings(take) : [];
+  const reads = standing.filter((reading) => reading.spot === spot).length;
+  const setup = begun?.setup ?? null;
+
+  const line = useReadingLine({
+    draftOf: draftOfSpot(take, at, spot),
+    method,
+    dialFaceCounts: setup?.dialFaceCounts ?? usualFace,
+    isZeroedAgain,
+    write: async (typed, meaning) => {
+      const takeId = take?.takeId ?? (plan && (await acts.start(plan)));
+      if (!takeId) return;
+      const after = await acts.record({ takeId, spot, typed, isZeroedAgain, meaning });
+      goBackTo(null);
+      setZeroedAgain(false);
+      say('');
+      if (spotToRead(after, check, rounds) === null) go({ at: 'result' });
+      else if (plan) go({ at: 'read', plan: null, rounds });
+    },
+  });
+
+  const back = (act: () => void) => () => {
+    act();
+    setEntryNumber((number) => number + 1);
+  };
+  const note = (what: NoteKind, sentence: string) => () => {
+    if (take)
+      acts.noteThen(
+        take.takeId,
+        spot,
+        what,
+        back(() => say(sentence)),
+      );
+  };
+  const end = (what: NoteKind) => () => {
+    if (take) acts.noteThen(take.takeId, spot, what, () => go({ at: 'result' }));
+  };
+  const last = standing.at(-1);
+  const here = standing.findLast((reading) => reading.spot === spot) ?? last;
+  const isByAir = method === 'air';
+  const keys: BenchKey[] = [
+    { key: 'Enter', words: 'Accept', isFilled: true, onPress: () => line.commit() },
+    ...(line.isAsked
+      ? [
+          { key: 'A', words: 'Air only', onPress: () => line.commit('air only') },
+          { key: 'T', words: 'The whole', onPress: () => line.commit('total') },
+        ]
+      : []),
+    ...(here
+      ? [{ key: 'R', words: 'Redo', onPress: () => go({ at: 'redo', readingId: here.readingId, back: step }) }]
+      : []),
+    ...(spot > 1 ? [{ key: 'B', words: 'Back a spot', onPress: back(() => goBackTo(spot - 1)) }] : []),
+    ...(isByAir && take
+      ? ([
+          {
+            key: 'Z',
+            words: isZeroedAgain ? 'Not zeroed again' : 'Zeroed again',
+            onPress: back(() => setZeroedAgain(!isZeroedAgain)),
+          },
+          {
+            key: 'L',
+            words: 'Lost zero',
+            onPress: note('lost zero', 'Lost zero, noted. Zero the dial and do this spot again.'),
+          },
+          { key: 'H', words: 'Will not hold', isRare: true, onPress: end('will not hold air') },
+        ] satisfies BenchKey[])
+      : []),
+    ...(standing.length > 0
+      ? [{ key: 'E', words: 'Enough', isRare: true, onPress: end('enough') } satisfies BenchKey]
+      : []),
+    ...(isByAir && take
+      ? ([
+          {
+            key: 'N',
+            words: 'Not back to zero',
+            isRare: 'always',
+            onPress: note('not back to zero', 'Not back to zero, noted. Do this spot again.'),
+          },
+          {
+            key: 'P',
+            words: 'Plates re-clocked',
+            isRare: 'always',
+            onPress: note('plates re-clocked', 'Plates re-clocked, noted.'),
+          },
+        ] satisfies BenchKey[])
+      : []),
+    ...(plan && !isByAir
+      ? [
+          {
+            key: 'F',
+            words: plan.phase === 'as found' ? 'It is final' : 'It is as found',
+            onPress: back(() =>
+              go({ ...step, plan: { ...plan, phase: plan.phase === 'as found' ? 'final' : 'as found' } }),
+            ),
+          },
+        ]
+      : []),
+    ...(take && take.evaluation.budget.length > 0
+      ? [{ key: '?', words: 'Why', isRare: 'always', onPress: back(() => openWhy(!isWhyOpen)) } satisfies BenchKey]
+      : []),
+  ];
+  const expected = take && expectedOf(take, pack);
+  const wasReadBefore = takes.some((each) => each.readings.length > 0);
+
+  return (
+    <CheckPage
+      phase={begun?.phase ?? null}
+      stands={setup ? setupWords(setup) : `by ${method}`}
+      prompt={
+        <ReadPrompt
+          method={method}
+          spot={spot}
+          spots={begun ? spotsOf(begun, check) : 1}
+          reads={reads}
+          why={take?.evaluation.asks.find((ask) => ask.spot === spot)?.why ?? null}
+        />
+      }
+      keys={keys}
+      aside={
+        isWhyOpen && take ? (
+          <WhyPanel evaluation={take.evaluation} />
+        ) : (
+          <>
+            {take && check.spots > 1 && take.evaluation.spots.length > 0 && <AroundDrum evaluation={take.evaluation} />}
+            {pack ? <PackNow /> : <EarlierTakes />}
+          </>
+        )
+      }
+    >
+      <EntryLine
+        key={`${spot} ${reads} ${entryNumber}`}
+        label={entryLabel(check, method, isZeroedAgain)}
+        {...line.entry}
+      />
+      {said !== '' && <Notice kind="done">{said}</Notice>}
+      {isZeroedAgain && (
+        <Notice kind="done">Zeroed again on the pressed plate: its air travel is the whole clearance.</Notice>
+      )}
+      {method === 'drop' && (
+        <Notice kind="caution">
+          Air a touch first. Rag over the other ports, eyes and ears protected, never on skin.
+        </Notice>
+      )}
+      <FailureSentence error={acts.error} />
+      {plan && wasReadBefore && (
+        <EnterThrough label="Before it" onFinish={back(() => undefined)} className={styles.note}>
+          <TextField
+            label="What was changed before it"
+            value={plan.note}
+            onChange={(text) => go({ ...step, plan: { ...plan, note: text } })}
+          />
+        </EnterThrough>
+      )}
+      {take && (
+        <>
+          <div className={styles.so}>
+            <RunningReading evaluation={take.evaluation} expected={expected?.mean_nm ?? null} />
+            <ReadsTable take={take} typing={{ spot, line: typedLine(line.reading) }} />
+          </div>
+          <ReadingBand
+            evaluation={take.evaluation}
+            expected={expected && { value: expected.mean_nm, expanded: expected.expanded_nm, label: 'expected' }}
+          />
+        </>
+      )}
+    </CheckPage>
+  );
+}
+
+function typedLine(reading: TypedReading | null) {
+  if (!reading) return null;
+  const isByAir = reading.method === 'air';
+  return {
+    push: isByAir ? reading.push : null,
+    air: isByAir ? reading.air : null,
+    value: valueOfReading(reading),
+    isAirOnly: isByAir && reading.isAirOnly,
+  };
+}

@@ -1,0 +1,94 @@
+// A line was misread: why, and what stands in its place. The misread one is kept.
+import { useState } from 'react';
+import { EntryLine } from '../../components/EntryLine.tsx';
+import { useAtCheck } from './at-check.ts';
+import type { Go, Step } from './bench-step.ts';
+import { CheckPage } from './CheckPage.tsx';
+import { entryLabel } from './entry-words.ts';
+import { PackNow } from './PackNow.tsx';
+import { ReadsTable } from './ReadsTable.tsx';
+import { useReadingActs } from './reading-acts.ts';
+import { spotName, spotToRead } from './reading-plan.ts';
+import { setupWords } from './setup-words.ts';
+import { useReadingLine } from './use-reading-line.ts';
+
+const reasons = ['misread the dial', 'typed it wrong', 'the dial was bumped', 'not back to zero'] as const;
+
+export function RedoStep({ step, go }: { step: Extract<Step, { at: 'redo' }>; go: Go }) {
+  const { check, takes } = useAtCheck();
+  const take = takes.findLast((each) => each.readings.some((reading) => reading.readingId === step.readingId));
+  const misread = take?.readings.find((reading) => reading.readingId === step.readingId);
+  const [reason, choose] = useState<string | null>(null);
+  const [isZeroedAgain, setZeroedAgain] = useState(false);
+  const acts = useReadingActs();
+  const line = useReadingLine({
+    draftOf: `in place of reading ${step.readingId}`,
+    method: take?.method ?? check.method,
+    dialFaceCounts: take?.setup?.dialFaceCounts ?? 100,
+    isZeroedAgain,
+    write: async (typed, meaning) => {
+      const { readingId } = step;
+      const after = await acts.supersede({ readingId, typed, isZeroedAgain, meaning, reason: reason ?? reasons[0] });
+      go(spotToRead(after, check, null) === null ? { at: 'result' } : step.back);
+    },
+  });
+  if (!take || !misread) return null;
+  const leave = { key: 'B', words: 'Leave it as it is', onPress: () => go(step.back) };
+  const place = check.spots > 1 ? ` at spot ${misread.spot}, ${spotName(misread.spot, check.spots)}` : '';
+  return (
+    <CheckPage
+      phase={take.phase}
+      {...(take.setup && { stands: setupWords(take.setup) })}
+      prompt={
+        <h1 className="say">
+          {reason === null ? (
+            <>
+              What was wrong with <b>{misread.typed}</b>
+              {place}?
+            </>
+          ) : (
+            <>
+              In place of <b>{misread.typed}</b>
+              {place}: what is right?
+            </>
+          )}
+        </h1>
+      }
+      keys={
+        reason === null
+          ? [
+              ...reasons.map((words, index) => ({
+                key: index === 0 ? 'Enter' : String(index + 1),
+                words: words.charAt(0).toUpperCase() + words.slice(1),
+                isFilled: index === 0,
+                onPress: () => choose(words),
+              })),
+              leave,
+            ]
+          : [
+              { key: 'Enter', words: 'Put it in its place', isFilled: true, onPress: () => line.commit() },
+              ...(line.isAsked
+                ? [
+                    { key: 'A', words: 'Air only', onPress: () => line.commit('air only') },
+                    { key: 'T', words: 'The whole', onPress: () => line.commit('total') },
+                  ]
+                : []),
+              ...(take.method === 'air'
+                ? [
+                    {
+                      key: 'Z',
+                      words: isZeroedAgain ? 'Not zeroed again' : 'Zeroed again',
+                      onPress: () => setZeroedAgain(!isZeroedAgain),
+                    },
+                  ]
+                : []),
+              leave,
+            ]
+      }
+      aside={<PackNow />}
+    >
+      {reason !== null && <EntryLine label={entryLabel(check, take.method, isZeroedAgain)} {...line.entry} />}
+      <ReadsTable take={take} />
+    </CheckPage>
+  );
+}

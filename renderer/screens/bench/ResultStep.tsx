@@ -1,0 +1,148 @@
+// The check is read: the sentence, the figures it stands on, and what to do about it.
+import { useNavigate } from '@tanstack/react-router';
+import { useState } from 'react';
+import type { BenchKey } from '../../components/KeyBar.tsx';
+import { Notice } from '../../components/Notice.tsx';
+import { FailureSentence } from '../../frame/FailureSentence.tsx';
+import { AroundDrum } from './AroundDrum.tsx';
+import { useAtCheck } from './at-check.ts';
+import { begin, type Go, goOn } from './bench-step.ts';
+import { CheckPage } from './CheckPage.tsx';
+import { EarlierTakes } from './EarlierTakes.tsx';
+import { PackNow } from './PackNow.tsx';
+import { ReadingBand } from './ReadingBand.tsx';
+import { ReadsTable } from './ReadsTable.tsx';
+import styles from './ResultStep.module.css';
+import { RunningReading } from './RunningReading.tsx';
+import { useReadingActs } from './reading-acts.ts';
+import { expectedOf, roundsRead, standingReadings } from './reading-plan.ts';
+import { expectedSentence, nextAct, resultSentence } from './result-words.ts';
+import { setupWords } from './setup-words.ts';
+import { WhyPanel } from './WhyPanel.tsx';
+
+export function ResultStep({ go }: { go: Go }) {
+  const at = useAtCheck();
+  const { check, pack, job, takes } = at;
+  const navigate = useNavigate();
+  const acts = useReadingActs();
+  const [isWhyOpen, openWhy] = useState(false);
+  const take = takes.at(-1);
+  if (!take) return null;
+  const { evaluation, setup } = take;
+  const last = standingReadings(take).at(-1);
+  const mockUp = pack?.mockUps.find((each) => each.number === take.mockUpNumber);
+  const expected = expectedOf(take, pack);
+  const act = nextAct(take, at);
+
+  const keep = () => void navigate({ to: '/bench', search: { unit: job.jobId } });
+  const swap = () => go(mockUp || pack?.mockUps.length ? { at: 'swaps' } : { at: 'contents' });
+  const more = () => go({ at: 'read', plan: null, rounds: roundsRead(take, check) + 1 });
+  const again = () => go(begin(at));
+  const final = () => acts.startThen({ ...take, phase: 'final', mode: 'final', note: '' }, () => go(goOn));
+  const does = {
+    'keep it': { words: 'Keep it', onPress: keep },
+    'read it final': { words: 'Read it final', onPress: final },
+    'what to swap': { words: 'What to swap', onPress: swap },
+    'fit a washer': { words: 'Which washer', onPress: () => go({ at: 'washer' }) },
+    'measure more': { words: 'Measure more', onPress: more },
+    'read it again': { words: 'Read it again', onPress: again },
+  }[act];
+  const keys: BenchKey[] = [
+    { key: 'Enter', isFilled: true, ...does },
+    ...(pack && act !== 'what to swap' ? [{ key: 'S', words: 'What to swap', onPress: swap }] : []),
+    ...(check.shims_nm.length > 0 && act !== 'fit a washer'
+      ? [{ key: 'W', words: 'Which washer', onPress: () => go({ at: 'washer' }) }]
+      : []),
+    ...(act !== 'measure more' && last ? [{ key: 'M', words: 'Measure more', onPress: more }] : []),
+    ...(last
+      ? [
+          {
+            key: 'R',
+            words: 'Redo',
+            onPress: () => go({ at: 'redo', readingId: last.readingId, back: { at: 'result' } }),
+          },
+        ]
+      : []),
+    ...(act !== 'read it again' ? [{ key: 'N', words: 'Read it again', isRare: true, onPress: again }] : []),
+    ...(act !== 'keep it' ? [{ key: 'K', words: 'Keep as is', isRare: true, onPress: () => go({ at: 'keep' }) }] : []),
+    { key: '?', words: 'Why', onPress: () => openWhy(!isWhyOpen) },
+  ];
+
+  return (
+    <CheckPage
+      phase={take.phase}
+      stands={setup ? setupWords(setup) : `by ${take.method}`}
+      prompt={
+        <>
+          <h1 className="say">{resultSentence(take, at)}</h1>
+          <Expected sentence={expectedSentence(take, at)} suspects={mockUp?.suspects ?? []} />
+          {check.override && <p>It stands: {check.override.reason}</p>}
+        </>
+      }
+      keys={keys}
+      aside={isWhyOpen ? <WhyPanel evaluation={evaluation} /> : pack ? <PackNow /> : <EarlierTakes />}
+    >
+      <FailureSentence error={acts.error} />
+      <div className={styles.so}>
+        <section className={styles.is}>
+          <h2>{headOf(take.evaluation.spots.length, check.packId !== null)}</h2>
+          <RunningReading evaluation={evaluation} expected={null} />
+          <ReadingBand
+            evaluation={evaluation}
+            expected={expected && { value: expected.mean_nm, expanded: expected.expanded_nm, label: 'expected' }}
+          />
+          {evaluation.whatWouldDecide !== null && <Notice>{evaluation.whatWouldDecide}</Notice>}
+          <ReadsTable take={take} />
+          <Afterwards />
+        </section>
+        {check.spots > 1 && evaluation.spots.length > 1 && <AroundDrum evaluation={evaluation} />}
+      </div>
+    </CheckPage>
+  );
+}
+
+function headOf(spots: number, isPack: boolean): string {
+  const what = isPack ? 'Clearance as it is' : 'As it reads';
+  return spots > 1 ? `${what}, ${spots} spots` : what;
+}
+
+/** What the plates had said before, and where to look when the reading is far from it. */
+function Expected({ sentence, suspects }: { sentence: string | null; suspects: readonly string[] }) {
+  if (sentence === null) return null;
+  if (suspects.length === 0) return <p className="quiet">{sentence}</p>;
+  return (
+    <>
+      <p>{sentence} That is too far off. Look first at:</p>
+      <ol className={styles.suspects}>
+        {suspects.map((suspect) => (
+          <li key={suspect}>{suspect}</li>
+        ))}
+      </ol>
+    </>
+  );
+}
+
+/** Misread lines and notes of this take. */
+function Afterwards() {
+  const { takes } = useAtCheck();
+  const take = takes.at(-1);
+  const misread = take?.readings.filter((reading) => reading.supersededById !== null) ?? [];
+  const lines = [
+    ...misread.map(
+      (reading) => `“${reading.typed}” was replaced: ${replacedBecause(reading.readingId, take?.readings ?? [])}.`,
+    ),
+    ...(take?.notes.filter(({ what }) => what !== 'enough').map(({ spot, what }) => `Spot ${spot}: ${what}.`) ?? []),
+  ];
+  return lines.map((line) => (
+    <p key={line} className="small quiet">
+      {line}
+    </p>
+  ));
+}
+
+function replacedBecause(
+  readingId: number,
+  readings: readonly { supersedesId: number | null; reason: string }[],
+): string {
+  return readings.find((each) => each.supersedesId === readingId)?.reason ?? 'misread';
+}

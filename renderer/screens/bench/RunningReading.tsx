@@ -1,0 +1,49 @@
+// What the lines read so far come to, huge: the value, its ±, the verdict, and its range around the drum.
+
+import { formatLength } from '../../../app/quantities/format-amount.ts';
+import type { Evaluation } from '../../../app/readings/readings.contract.ts';
+import { ReadingWithUncertainty } from '../../components/ReadingWithUncertainty.tsx';
+import { Verdict } from '../../components/Verdict.tsx';
+import { useAtCheck } from './at-check.ts';
+import { verdictWord } from './check-facts.ts';
+import styles from './RunningReading.module.css';
+
+export function RunningReading({ evaluation, expected }: { evaluation: Evaluation; expected: number | null }) {
+  const { check, words, settings } = useAtCheck();
+  const { mean, min, max, expanded, spots, verdict, variantName, remarks } = evaluation;
+  if (mean === null || min === null || max === null) return <p className="quiet">{verdict.reason}</p>;
+  const otherUnit = settings.lengthUnit === 'thou' ? 'mm' : 'thou';
+  const other =
+    check.quantity === 'length'
+      ? ` · ${formatLength(mean, otherUnit, undefined, settings.decimalMark)} ${otherUnit}`
+      : '';
+  const isVariant = variantName !== null;
+  const facts = [
+    spots.length > 1 && `${words.short(min)} to ${words.short(max)} around the drum`,
+    expected !== null && `expected ${words.full(expected)}`,
+  ].filter(Boolean);
+  return (
+    <div className={styles.running} role="status">
+      <p className={styles.figure}>
+        <ReadingWithUncertainty value={words.full(mean)} plusMinus={expanded === null ? null : words.full(expanded)} />
+        <span className={styles.unit}>
+          {words.unit}
+          {other}
+        </span>
+      </p>
+      <p>
+        <Verdict
+          verdict={isVariant ? 'in' : verdictWord(verdict, check)}
+          by={verdict.by === null ? null : words.full(verdict.by)}
+          size="say"
+          {...(isVariant && { words: variantName })}
+        />
+      </p>
+      {facts.length > 0 && <p className="quiet">{facts.join(' · ')}</p>}
+      {!isVariant && verdict.reason !== '' && <p>{verdict.reason}</p>}
+      {remarks.map((remark) => (
+        <p key={remark}>{remark}</p>
+      ))}
+    </div>
+  );
+}

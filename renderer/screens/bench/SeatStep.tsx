@@ -1,0 +1,38 @@
+// Air on and off twice, hand off: the caution stands where the hand is.
+
+import { Notice } from '../../components/Notice.tsx';
+import { FailureSentence } from '../../frame/FailureSentence.tsx';
+import { type Go, goOn } from './bench-step.ts';
+import { CheckPage } from './CheckPage.tsx';
+import { PackNow } from './PackNow.tsx';
+import { useReadingActs } from './reading-acts.ts';
+import type { ReadingPlan } from './reading-plan.ts';
+import { setupWords } from './setup-words.ts';
+
+export function SeatStep({ plan, go }: { plan: ReadingPlan; go: Go }) {
+  const acts = useReadingActs();
+  return (
+    <CheckPage
+      phase={plan.phase}
+      {...(plan.setup && { stands: setupWords(plan.setup) })}
+      prompt={
+        <h1 className="say">
+          <b>Hand off.</b>
+          <br />
+          Air on and off twice to seat it.
+        </h1>
+      }
+      keys={[
+        { key: 'Enter', words: 'Seated', isFilled: true, onPress: () => acts.startThen(plan, () => go(goOn)) },
+        { key: 'B', words: 'Back', onPress: () => go({ at: 'ring', plan }) },
+      ]}
+      aside={<PackNow />}
+    >
+      <Notice kind="caution">
+        40 psi on 12 square inches closes with about 500 pounds. Air a touch first, then full. No face or hand above,
+        ring aimed away, never on skin; eyes and ears protected. The maker’s manual comes first.
+      </Notice>
+      <FailureSentence error={acts.error} />
+    </CheckPage>
+  );
+}

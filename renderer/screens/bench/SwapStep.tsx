@@ -1,0 +1,145 @@
+// One swap to be done: what comes out, what goes in, what it should then read, drawn before and after.
+
+import type { ReactNode } from 'react';
+import { chanceWords } from '../../../app/packs/chance-words.ts';
+import type { SwapOption } from '../../../app/packs/packs.contract.ts';
+import { formatLength } from '../../../app/quantities/format-amount.ts';
+import { ReadingWithUncertainty } from '../../components/ReadingWithUncertainty.tsx';
+import { FailureSentence } from '../../frame/FailureSentence.tsx';
+import { Loaded } from '../../frame/Loaded.tsx';
+import { useRead } from '../../rpc/use-read.ts';
+import { AroundDrum } from './AroundDrum.tsx';
+import { useAtCheck, usePack } from './at-check.ts';
+import type { Go } from './bench-step.ts';
+import { CheckPage } from './CheckPage.tsx';
+import { ReadingBand } from './ReadingBand.tsx';
+import { ReadsTable } from './ReadsTable.tsx';
+import result from './ResultStep.module.css';
+import { RunningReading } from './RunningReading.tsx';
+import { SwapDrawing } from './SwapDrawing.tsx';
+import styles from './SwapStep.module.css';
+import { slotChanges, swapLines, swapOrder } from './swap-words.ts';
+import { useRebuild } from './use-rebuild.ts';
+
+export function SwapStep({ changes, go }: { changes: number; go: Go }) {
+  const { job } = useAtCheck();
+  const pack = usePack();
+  const plan = useRead('packs.planSwaps', { jobId: job.jobId, packId: pack.packId });
+  return (
+    <Loaded read={plan}>
+      {({ options }) => {
+        const option = options.find((each) => each.changes === changes);
+        return option ? <Swap option={option} go={go} /> : null;
+      }}
+    </Loaded>
+  );
+}
+
+function Swap({ option, go }: { option: SwapOption; go: Go }) {
+  const { check, takes, settings, words } = useAtCheck();
+  const rebuild = useRebuild(go);
+  const write = (length_nm: number) => formatLength(length_nm, settings.lengthUnit, undefined, settings.decimalMark);
+  const take = takes.findLast((each) => each.evaluation.mean !== null && each.method === check.method);
+  const pieces = [
+    ...option.in.map(({ slotId, from }) => ({ slotId, from })),
+    ...option.moved.map(({ toSlotId, pieceId }) => ({ slotId: toSlotId, from: { pieceId } })),
+  ];
+  const swapped = () => rebuild.record(pieces, swapLines(option, write).join('; ').slice(0, 200));
+  return (
+    <CheckPage
+      phase={null}
+      prompt={
+        <>
+          <h1 className="say">{swapOrder(option)}</h1>
+          <SwapFigures option={option} write={write} />
+          {option.moved.map((move) => (
+            <p key={move.sentence}>{move.sentence}</p>
+          ))}
+        </>
+      }
+      keys={[
+        { key: 'Enter', words: 'Swapped, ring on', isFilled: true, onPress: swapped },
+        { key: 'S', words: 'Other swaps', onPress: () => go({ at: 'swaps' }) },
+        { key: 'B', words: 'Back to the reading', onPress: () => go({ at: 'result' }) },
+        { key: 'K', words: 'Keep as is', isRare: true, onPress: () => go({ at: 'keep' }) },
+      ]}
+      aside={<SwapDrawing option={option} />}
+    >
+      <FailureSentence error={rebuild.error} />
+      {take && (
+        <div className={result.so}>
+          <section className={result.is}>
+            <h2>Clearance as it is</h2>
+            <RunningReading evaluation={take.evaluation} expected={null} />
+            <ReadingBand
+              evaluation={take.evaluation}
+              expected={{ value: option.predicted_nm, expanded: option.expanded_nm, label: 'after the swap' }}
+            />
+            <ReadsTable take={take} />
+          </section>
+          {check.spots > 1 && take.evaluation.spots.length > 1 && <AroundDrum evaluation={take.evaluation} />}
+        </div>
+      )}
+      <p className="spoken">{words.unit}</p>
+    </CheckPage>
+  );
+}
+
+/** One plate for one is read across the bench; several stand slot by slot. */
+function SwapFigures({ option, write }: { option: SwapOption; write: (length_nm: number) => string }) {
+  const changes = slotChanges(option);
+  const only = changes.length === 1 ? changes[0] : undefined;
+  return (
+    <dl className={styles.figures}>
+      {only?.out && only.in ? (
+        <>
+          <Figure name="out" note={only.out.label}>
+            <span className="read">{write(only.out.height_nm)}</span>
+          </Figure>
+          <Figure name="in" note={only.in.label} isAct>
+            <span className="read">{write(only.in.height_nm)}</span>
+          </Figure>
+        </>
+      ) : (
+        changes.map((change) => (
+          <Figure key={change.slotId} name={change.slotName} note="">
+            {change.out && (
+              <span className={styles.several}>{`${write(change.out.height_nm)} ${change.out.label} out`}</span>
+            )}
+            {change.in && (
+              <b
+                className={`${styles.several} ${styles.act}`}
+              >{`${write(change.in.height_nm)} ${change.in.label} in`}</b>
+            )}
+          </Figure>
+        ))
+      )}
+      <Figure
+        name="then it should read"
+        note={option.probabilityInBand === null ? '' : `in the band: ${chanceWords(option.probabilityInBand)}`}
+      >
+        <ReadingWithUncertainty value={write(option.predicted_nm)} plusMinus={write(option.expanded_nm)} />
+      </Figure>
+    </dl>
+  );
+}
+
+function Figure({
+  name,
+  note,
+  isAct = false,
+  children,
+}: {
+  name: string;
+  note: string;
+  isAct?: boolean;
+  children: ReactNode;
+}) {
+  return (
+    <div className={isAct ? styles.act : undefined}>
+      <dt>{isAct ? <b>{name}</b> : name}</dt>
+      <dd>{children}</dd>
+      {note !== '' && <dd className={styles.note}>{note}</dd>}
+    </div>
+  );
+}

@@ -1,0 +1,109 @@
+// For every number of changes, what leaves, what comes and what it should then read: the advised one first at hand.
+
+import { chanceWords } from '../../../app/packs/chance-words.ts';
+import type { SwapOption } from '../../../app/packs/packs.contract.ts';
+import { formatLength } from '../../../app/quantities/format-amount.ts';
+import { Button } from '../../components/Button.tsx';
+import type { BenchKey } from '../../components/KeyBar.tsx';
+import { Cell, ColumnHead, RowHead, Table } from '../../components/Table.tsx';
+import { FailureSentence } from '../../frame/FailureSentence.tsx';
+import { useRead } from '../../rpc/use-read.ts';
+import { useAtCheck, usePack } from './at-check.ts';
+import { begin, type Go } from './bench-step.ts';
+import { CheckPage } from './CheckPage.tsx';
+import { PackNow } from './PackNow.tsx';
+import { SwapDrawing } from './SwapDrawing.tsx';
+import styles from './SwapsStep.module.css';
+import { swapLines } from './swap-words.ts';
+import { useHandKeys } from './use-hand-keys.ts';
+
+export function SwapsStep({ go }: { go: Go }) {
+  const at = useAtCheck();
+  const { job, settings, words } = at;
+  const pack = usePack();
+  const plan = useRead('packs.planSwaps', { jobId: job.jobId, packId: pack.packId });
+  const options = plan.data?.options ?? [];
+  const advised = options.find((option) => option.changes === plan.data?.adviseChanges) ?? null;
+  const take = (option: SwapOption) => go({ at: 'swap', changes: option.changes });
+  const swaps = options.filter((option) => option.changes > 0);
+  useHandKeys(swaps.map((option) => ({ key: String(option.changes), onPress: () => take(option) })));
+  const write = (length_nm: number) => formatLength(length_nm, settings.lengthUnit, undefined, settings.decimalMark);
+  const filled: BenchKey = plan.error
+    ? { key: 'Enter', words: 'Read it', isFilled: true, onPress: () => go(begin(at)) }
+    : advised && advised.changes > 0
+      ? {
+          key: 'Enter',
+          words: advised.changes === 1 ? 'The one swap' : `The ${advised.changes} swaps`,
+          isFilled: true,
+          onPress: () => take(advised),
+        }
+      : { key: 'Enter', words: 'Keep as is', isFilled: true, onPress: () => go({ at: 'keep' }) };
+  return (
+    <CheckPage
+      phase={null}
+      prompt={
+        <>
+          <h1 className="say">{plan.data?.advice ?? (plan.error ? plan.error.message : 'Working it out…')}</h1>
+          {plan.data?.buy && <p>{plan.data.buy}</p>}
+        </>
+      }
+      keys={[
+        filled,
+        { key: 'O', words: 'Your own swap', onPress: () => go({ at: 'own swap' }) },
+        { key: 'L', words: 'Loose plates', onPress: () => go({ at: 'loose' }) },
+        { key: 'B', words: 'Back to the reading', onPress: () => go({ at: 'result' }) },
+        ...(advised && advised.changes > 0
+          ? [{ key: 'K', words: 'Keep as is', isRare: true, onPress: () => go({ at: 'keep' }) }]
+          : []),
+      ]}
+      aside={advised && advised.changes > 0 ? <SwapDrawing option={advised} /> : <PackNow />}
+    >
+      {options.length > 0 && (
+        <Table label="What each number of changes brings">
+          <thead>
+            <tr>
+              <ColumnHead>changes</ColumnHead>
+              <ColumnHead>what leaves, what comes</ColumnHead>
+              <ColumnHead isNumber>should read</ColumnHead>
+              <ColumnHead isNumber>in the band</ColumnHead>
+              <ColumnHead />
+            </tr>
+          </thead>
+          <tbody>
+            {options.map((option) => (
+              <tr key={option.changes} className={option === advised ? styles.advised : undefined}>
+                <RowHead>{option.changes === 0 ? 'none' : option.changes}</RowHead>
+                <Cell>
+                  {option.changes === 0
+                    ? 'as it is'
+                    : swapLines(option, write).map((line) => (
+                        <span key={line} className={styles.line}>
+                          {line}
+                        </span>
+                      ))}
+                  {option.isNoBetter && <span className={styles.line}>No better than fewer changes.</span>}
+                  {option.equallyGood > 1 && (
+                    <span className={styles.quiet}>{option.equallyGood} sets come out equally good</span>
+                  )}
+                </Cell>
+                <Cell isNumber>
+                  <b>{words.full(option.predicted_nm)}</b> ± {words.full(option.expanded_nm)}
+                </Cell>
+                <Cell isNumber>{option.probabilityInBand === null ? '' : chanceWords(option.probabilityInBand)}</Cell>
+                <Cell isNumber>
+                  {option.changes > 0 && (
+                    <Button size="bench" keyHint={String(option.changes)} onPress={() => take(option)}>
+                      Do this
+                    </Button>
+                  )}
+                </Cell>
+              </tr>
+            ))}
+          </tbody>
+        </Table>
+      )}
+      <FailureSentence error={plan.error} />
+      {plan.data && <p className="small quiet">{plan.data.basis}</p>}
+    </CheckPage>
+  );
+}

@@ -1,0 +1,97 @@
+// What a take is for and which spot of it comes next.
+import type { CheckOfJob } from '../../../app/jobs/jobs.contract.ts';
+import type { PackOfJob } from '../../../app/packs/packs.contract.ts';
+import type { Phase, Reading, Setup, Take } from '../../../app/readings/readings.contract.ts';
+import type { ReadingMethod } from '../../../app/specs/spec-sheet.ts';
+import { normalCoverageFactor } from '../../../app/statistics/normal.ts';
+import type { AtCheck } from './at-check.ts';
+
+export type ReadingPlan = {
+  readonly phase: Phase;
+  readonly mode: 'quick' | 'final';
+  readonly method: ReadingMethod;
+  readonly setup: Setup | null;
+  /** What was changed before it. */
+  readonly note: string;
+};
+
+const stagesBeforeTeardown = 2;
+
+/** The likeliest plan: as found before anything came apart, a quick one in mock-up, else final. */
+export function firstPlan({ job, check, pack, takes, lastSetup }: AtCheck): ReadingPlan {
+  const last = takes.at(-1);
+  const stage = job.stages.findIndex((each) => each.stageId === job.stageId);
+  const isApart = stage >= stagesBeforeTeardown || job.packs.some((each) => each.mockUpNumber !== null);
+  const isRebuilt = pack !== null && last !== undefined && !isOfThePackNow(last, pack);
+  const phase = !last && !isApart && check.quantity !== 'torque' ? 'as found' : isRebuilt ? 'mock-up' : 'final';
+  return {
+    phase,
+    mode: phase === 'mock-up' ? 'quick' : 'final',
+    method: check.method,
+    setup: check.method === 'air' ? lastSetup : null,
+    note: '',
+  };
+}
+
+/** A take of an earlier mock-up says nothing about what sits in the pack now. */
+export function isOfThePackNow(take: Take, pack: PackOfJob | null): boolean {
+  const newest = pack?.mockUps.at(-1);
+  return !newest || take.mockUpNumber === newest.number || (take.mockUpNumber === null && newest.number === 0);
+}
+
+export function standingReadings(take: Take): readonly Reading[] {
+  return take.readings.filter((reading) => reading.supersededById === null);
+}
+
+export function spotsOf(take: Pick<Take, 'mode'>, check: Pick<CheckOfJob, 'spots'>): number {
+  return take.mode === 'quick' ? 1 : check.spots;
+}
+
+/** How often each spot is read: a quick take reads its one spot twice. */
+export function roundsOf(take: Pick<Take, 'mode'>): number {
+  return take.mode === 'quick' ? 2 : 1;
+}
+
+/** How often the least read spot was read. */
+export function roundsRead(take: Take, check: Pick<CheckOfJob, 'spots'>): number {
+  const standing = standingReadings(take);
+  const spots = Array.from({ length: spotsOf(take, check) }, (_, index) => index + 1);
+  return Math.min(...spots.map((spot) => standing.filter((reading) => reading.spot === spot).length));
+}
+
+/** The next spot: first the one that is asked about once more, then the first that was read too few times. */
+export function spotToRead(take: Take, check: Pick<CheckOfJob, 'spots'>, rounds: number | null): number | null {
+  const hasEnded = take.notes.some(({ what }) => what === 'enough' || what === 'will not hold air');
+  if (rounds === null && hasEnded) return null;
+  const asked = take.evaluation.asks[0];
+  if (asked) return asked.spot;
+  const standing = standingReadings(take);
+  for (let spot = 1; spot <= spotsOf(take, check); spot += 1) {
+    const reads = standing.filter((reading) => reading.spot === spot).length;
+    if (reads < (rounds ?? roundsOf(take))) return spot;
+  }
+  return null;
+}
+
+export function isRead(take: Take, check: Pick<CheckOfJob, 'spots'>): boolean {
+  return spotToRead(take, check, null) === null;
+}
+
+/** "mark" or "90°": where a spot lies on the drum. */
+export function spotName(spot: number, spots: number): string {
+  return spot === 1 ? 'mark' : `${Math.round(((spot - 1) * 360) / spots)}°`;
+}
+
+/** What a line not yet written is kept as; before the take begins it belongs to the check. */
+export function draftOfSpot(take: Take | null, { job, check }: AtCheck, spot: number): string {
+  const of = take ? `take ${take.takeId}` : `new take of check ${check.checkId}, job ${job.jobId}`;
+  return `reading of ${of}, spot ${spot}`;
+}
+
+/** What the plates of this take’s mock-up were expected to read; null as found and where nothing was. */
+export function expectedOf(take: Take, pack: PackOfJob | null): { mean_nm: number; expanded_nm: number } | null {
+  if (take.phase === 'as found') return null;
+  const predicted = pack?.mockUps.find((mockUp) => mockUp.number === take.mockUpNumber)?.predicted;
+  if (!predicted) return null;
+  return { mean_nm: predicted.mean_nm, expanded_nm: normalCoverageFactor(0.95) * predicted.standardDeviation_nm };
+}

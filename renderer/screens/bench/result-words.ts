@@ -1,0 +1,42 @@
+// The sentence a take ends in, and the act it leads to.
+import type { Take } from '../../../app/readings/readings.contract.ts';
+import type { AtCheck } from './at-check.ts';
+import { verdictSentence } from './check-facts.ts';
+import { expectedOf } from './reading-plan.ts';
+
+/** "26.0 ± 1.5, 25 to 27. In." */
+export function resultSentence({ evaluation }: Take, { check, words }: Pick<AtCheck, 'check' | 'words'>): string {
+  const { mean, min, max, expanded, spots, verdict, variantName } = evaluation;
+  if (mean === null || min === null || max === null) return verdict.reason;
+  if (variantName !== null) return `${words.full(mean)}: ${variantName}.`;
+  const sure = expanded === null ? '' : ` ± ${words.full(expanded)}`;
+  const range = spots.length > 1 ? `, ${words.short(min)} to ${words.short(max)}` : '';
+  return `${words.full(mean)}${sure}${range}. ${verdictSentence(verdict, check, words)}`;
+}
+
+/** "It should have read 25.5 ± 3.2." once a mock-up was read that the plates had something to say about. */
+export function expectedSentence(take: Take, { pack, words }: Pick<AtCheck, 'pack' | 'words'>): string | null {
+  const expected = expectedOf(take, pack);
+  if (!expected || take.evaluation.mean === null) return null;
+  return `It should have read ${words.full(expected.mean_nm)} ± ${words.full(expected.expanded_nm)}.`;
+}
+
+export type NextAct = 'keep it' | 'read it final' | 'what to swap' | 'fit a washer' | 'measure more' | 'read it again';
+
+/** What the filled key does after a take. */
+export function nextAct(
+  { evaluation, mode, phase, method }: Take,
+  { check, pack }: Pick<AtCheck, 'check' | 'pack'>,
+): NextAct {
+  switch (evaluation.verdict.word) {
+    case 'in':
+      return mode === 'quick' && phase !== 'as found' ? 'read it final' : 'keep it';
+    case 'too close to call':
+      return 'measure more';
+    case 'not judged':
+      return 'read it again';
+    default:
+      if (pack && method === check.method) return 'what to swap';
+      return check.shims_nm.length > 0 ? 'fit a washer' : 'read it again';
+  }
+}

@@ -1,0 +1,111 @@
+// One typed line of a reading: kept as a draft, understood as it is typed, asked about when a lone number could mean two
+// things, written when it is clear.
+import { useState } from 'react';
+import { parseLine, sayBack, type TypedReading, valueOfReading } from '../../../app/readings/typed-line.ts';
+import { nameVariant } from '../../../app/readings/variant.ts';
+import type { ReadingMethod } from '../../../app/specs/spec-sheet.ts';
+import { useAtCheck } from './at-check.ts';
+import { useBenchDraft } from './use-bench-draft.ts';
+
+export type Meaning = 'air only' | 'total' | null;
+
+type ReadingLineInput = {
+  /** What the draft is of: "take 12, spot 3". */
+  readonly draftOf: string;
+  readonly method: ReadingMethod;
+  /** Counts of the dial's face to one turn. */
+  readonly dialFaceCounts: number;
+  readonly isZeroedAgain: boolean;
+  /** Writes it to the book; what it throws is shown beside the line. */
+  readonly write: (typed: string, meaning: Meaning) => Promise<void>;
+};
+
+export type ReadingLine = {
+  readonly typed: string;
+  /** As far as it is understood. */
+  readonly reading: TypedReading | null;
+  /** A lone number by air: the air alone, or the whole? */
+  readonly isAsked: boolean;
+  readonly commit: (meaning?: Meaning) => void;
+  /** For the `EntryLine`. */
+  readonly entry: {
+    readonly value: string;
+    readonly onChange: (typed: string) => void;
+    readonly onCommit: () => void;
+    readonly saidBack: string;
+    readonly refusal: string | null;
+    readonly isCommitting: boolean;
+  };
+};
+
+type Stopped = { readonly draftOf: string; readonly sentence: string; readonly askedAbout: string | null };
+
+export function useReadingLine({
+  draftOf,
+  method,
+  dialFaceCounts,
+  isZeroedAgain,
+  write,
+}: ReadingLineInput): ReadingLine {
+  const { check, settings } = useAtCheck();
+  const draft = useBenchDraft(draftOf, '');
+  const [lastStop, setStopped] = useState<Stopped | null>(null);
+  const [committing, setCommitting] = useState<string | null>(null);
+  const typed = draft.value;
+  // The next line may be typed while the answer to the last one is still being drawn.
+  const stopped = lastStop?.draftOf === draftOf ? lastStop : null;
+  const stop = (sentence: string, askedAbout: string | null = null) => setStopped({ draftOf, sentence, askedAbout });
+  const field = {
+    method,
+    quantity: check.quantity,
+    unit: check.unit,
+    decimalMark: settings.decimalMark,
+    dialFaceCounts,
+    isZeroedAgain,
+  };
+  const understood = parseLine(typed, { ...field, meaning: null });
+  const reading = understood.ok ? understood.value : null;
+  const isAsked = stopped !== null && stopped.askedAbout === typed;
+
+  const commit = async (meaning: Meaning = null) => {
+    const line = parseLine(typed, { ...field, meaning });
+    if (!line.ok) return stop(line.refusal.message, line.refusal.code === 'one-number' ? typed : null);
+    const value = valueOfReading(line.value);
+    const variant = check.limits.kind === 'variants' && value !== null ? nameVariant(value, check) : null;
+    if (variant && !variant.ok) return stop(variant.refusal.message);
+    setCommitting(draftOf);
+    setStopped(null);
+    try {
+      await write(typed, meaning);
+      draft.clear();
+    } catch (error) {
+      stop(error instanceof Error ? error.message : String(error));
+    } finally {
+      setCommitting(null);
+    }
+  };
+
+  const change = (text: string) => {
+    // The question stands over what was typed, so its two letters would otherwise become part of the line.
+    const answer = isAsked && text.length === typed.length + 1 ? text.replace(typed, '').toLowerCase() : '';
+    if (answer === 'a') return void commit('air only');
+    if (answer === 't') return void commit('total');
+    setStopped(null);
+    draft.change(text);
+  };
+
+  return {
+    typed,
+    reading,
+    isAsked,
+    commit: (meaning) => void commit(meaning),
+    entry: {
+      value: typed,
+      onChange: change,
+      onCommit: () => void commit(),
+      saidBack: reading ? sayBack(reading, field) : '',
+      refusal: stopped?.sentence ?? null,
+      isCommitting: committing === draftOf,
+    },
+  };
+}
