@@ -70,7 +70,12 @@ export function evaluateTake(take: TakeToEvaluate): Evaluation {
     verdict,
     acceptance: judged.acceptance,
     variantName: variant?.ok ? variant.value : null,
-    remarks: remarksOn(take, spots, { min, max, isCocked: harmonic?.isCocked ?? false, isSure: ofMean !== undefined }),
+    remarks: remarksOn(take, spots, {
+      min,
+      max,
+      cocked: harmonic?.isCocked ? summary.harmonic : null,
+      isSure: ofMean !== undefined,
+    }),
     whatWouldDecide: verdict.word === 'too close to call' ? whatWouldDecide(take, mean, quality, full) : null,
     asks: asksOf(take, full, means),
   };
@@ -163,7 +168,7 @@ function shown(take: TakeToEvaluate, amount: number): string {
 function remarksOn(
   take: TakeToEvaluate,
   spots: readonly SpotReads[],
-  say: { min: number; max: number; isCocked: boolean; isSure: boolean },
+  say: { min: number; max: number; cocked: FirstHarmonic | null; isSure: boolean },
 ): string[] {
   const { check, method, setup, settings } = take;
   const airOnly = spots.filter((spot) => spot.values.length === 0).map((spot) => spot.spot);
@@ -176,13 +181,21 @@ function remarksOn(
     check.quantity === 'length' &&
       uneven > settings.unevenLimit_nm &&
       `Uneven by ${shown(take, uneven)}, more than the shop’s limit.`,
-    say.isCocked && 'Cocked: the tilt around the drum is more than repeat scatter would show.',
+    say.cocked && cockedSentence(take, say.cocked),
     setup && !setup.isPistonSeated && 'The piston was not stroked and down: a held-up piston reads tight.',
     setup?.dialBase === 'pump or lower drum' &&
       'The dial stood on the pump or a lower drum: rock and bushing slop read loose.',
     take.willNotHold && 'It would not hold air.',
     !say.isSure && check.quantity !== 'count' && 'Repeatability unknown: judged without a guard.',
   ].filter((remark) => typeof remark === 'string');
+}
+
+function cockedSentence(
+  take: TakeToEvaluate,
+  { amplitude, loosestAtDegrees, probabilityByChance }: FirstHarmonic,
+): string {
+  const times = Math.max(1, Math.round(1000 * (probabilityByChance ?? 0)));
+  return `Cocked: tilted by ${shown(take, amplitude)}, loosest at ${Math.round(loosestAtDegrees ?? 0)}°; repeat scatter alone would show as much ${times} times in 1000. It is confirmed if it stays put when the plates are turned.`;
 }
 
 // More reads shrink only the scatter; when the rest alone is too much, the largest line is what to work on.
