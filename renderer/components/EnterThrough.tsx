@@ -20,7 +20,12 @@ export function EnterThrough({ label, onFinish, className, children }: EnterThro
     if (event.repeat) return;
     const next = isFromAnywhere ? undefined : entryAfter(event.target as HTMLInputElement, event.currentTarget);
     if (next) next.focus();
-    else onFinish();
+    else finish(event.currentTarget);
+  };
+  const finish = (form: HTMLFormElement) => {
+    onFinish();
+    // Whatever is refused is said by then, and the hand belongs at the first of it.
+    requestAnimationFrame(() => form.querySelector<HTMLElement>(refusedEntry)?.focus());
   };
   return (
     <form
@@ -32,13 +37,15 @@ export function EnterThrough({ label, onFinish, className, children }: EnterThro
       onKeyDownCapture={(event) => isRadio(event.target) && goOn(event)}
       onSubmit={(event) => {
         event.preventDefault();
-        onFinish();
+        finish(event.currentTarget);
       }}
     >
       {children}
     </form>
   );
 }
+
+const refusedEntry = ':is(input, textarea)[aria-invalid="true"], [role="radiogroup"][aria-invalid="true"] input';
 
 /** The keys of one choice count as one entry. */
 function entryAfter(current: HTMLInputElement, form: HTMLFormElement): HTMLElement | undefined {

@@ -1,6 +1,6 @@
 // One line of typed text with what the book already knows offered below it: typing goes on, or one is taken.
-import { useRef } from 'react';
-import { ComboBox, Input, ListBox, ListBoxItem, Popover } from 'react-aria-components';
+import { useContext, useEffect, useRef } from 'react';
+import { ComboBox, ComboBoxStateContext, Input, ListBox, ListBoxItem, Popover } from 'react-aria-components';
 import { classNames } from './class-names.ts';
 import field from './Field.module.css';
 import { Field, type FieldWords } from './Field.tsx';
@@ -70,6 +70,18 @@ export function SuggestField({
           )}
         </ListBox>
       </Popover>
+      <OpensWhenFound found={suggestions.map((each) => each.id).join(' ')} />
     </ComboBox>
   );
+}
+
+/** What was looked up arrives after the letter was typed, so the list is opened when it does. */
+function OpensWhenFound({ found }: { found: string }) {
+  const state = useContext(ComboBoxStateContext);
+  const newest = useRef(state);
+  newest.current = state;
+  useEffect(() => {
+    if (found !== '' && newest.current?.isFocused) newest.current.open(null, 'input');
+  }, [found]);
+  return null;
 }

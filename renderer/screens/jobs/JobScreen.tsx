@@ -1,3 +1,79 @@
-export function JobScreen(_: { jobId: number }) {
-  return null;
+// The ticket of one job: its stages, every check and where it stands, what is missing, its packs.
+import type { Job } from '../../../app/jobs/jobs.contract.ts';
+import { EmptyState } from '../../components/EmptyState.tsx';
+import { LinkKey } from '../../frame/LinkKey.tsx';
+import { Loaded } from '../../frame/Loaded.tsx';
+import { useOpenShop } from '../../frame/open-shop.ts';
+import { PageHead } from '../../frame/PageHead.tsx';
+import { useRead } from '../../rpc/use-read.ts';
+import { ChecksTable } from './ChecksTable.tsx';
+import styles from './JobScreen.module.css';
+import { MissingList } from './MissingList.tsx';
+import { PacksOfJob } from './PacksOfJob.tsx';
+import { StagesOfJob } from './StagesOfJob.tsx';
+
+export function JobScreen({ jobId }: { jobId: number }) {
+  const read = useRead('jobs.getJob', { jobId });
+  return <Loaded read={read}>{(job) => <Ticket job={job} />}</Loaded>;
+}
+
+function Ticket({ job }: { job: Job }) {
+  const params = (copy: string) => ({ jobId: String(job.jobId), copy });
+  return (
+    <>
+      <PageHead title={`Job ${job.number}`} facts={<HeadLine job={job} />} />
+      <div className={styles.second}>
+        <p className={styles.who}>
+          <span>{[job.customer.name, job.customer.phone].filter(Boolean).join(', ')}</span>
+          {job.complaint !== '' && <span className="quiet">{job.complaint}</span>}
+        </p>
+        <nav className={styles.report} aria-label="Build report">
+          <span className="small quiet">Build report</span>
+          <LinkKey to="/jobs/$jobId/report/$copy" params={params('shop')}>
+            Shop’s copy
+          </LinkKey>
+          <LinkKey to="/jobs/$jobId/report/$copy" params={params('customer')}>
+            Customer’s copy
+          </LinkKey>
+        </nav>
+      </div>
+      <StagesOfJob job={job} />
+      {job.checks.length === 0 ? (
+        <EmptyState level={2} title="This family has no checks yet.">
+          Add them to its sheet in Specs: units checked in after that are measured against them.
+        </EmptyState>
+      ) : (
+        <div className={styles.body}>
+          <MissingList job={job} />
+          <div className={styles.checks}>
+            <ChecksTable job={job} />
+          </div>
+          <PacksOfJob job={job} />
+        </div>
+      )}
+    </>
+  );
+}
+
+function HeadLine({ job }: { job: Job }) {
+  const { settings } = useOpenShop();
+  const { unit, caseTag, distance } = job;
+  return (
+    <>
+      <span>
+        {unit.familyName} {unit.serial}
+        {caseTag !== '' && (
+          <>
+            , case tag <span className="mono">{caseTag}</span>
+          </>
+        )}
+      </span>
+      <span>{[unit.vehicle, unit.use].filter((each) => each !== '').join(', ')}</span>
+      {distance && (
+        <span>
+          {distance.amount.toLocaleString(settings.decimalMark === ',' ? 'de-DE' : 'en-US')} {distance.unit}
+        </span>
+      )}
+    </>
+  );
 }

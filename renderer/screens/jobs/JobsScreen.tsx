@@ -1,3 +1,108 @@
+// The board: open jobs by the stage they are in, found by any fragment of what is known of them.
+import { Link, useNavigate } from '@tanstack/react-router';
+import { useCallback, useState } from 'react';
+import { Button } from '../../components/Button.tsx';
+import { Checkbox } from '../../components/Checkbox.tsx';
+import { EmptyState } from '../../components/EmptyState.tsx';
+import { TextField } from '../../components/TextField.tsx';
+import { LinkKey } from '../../frame/LinkKey.tsx';
+import { Loaded } from '../../frame/Loaded.tsx';
+import { PageHead } from '../../frame/PageHead.tsx';
+import { useRead } from '../../rpc/use-read.ts';
+import { JobsBoard } from './JobsBoard.tsx';
+import styles from './JobsScreen.module.css';
+import { useLetterKey } from './use-letter-key.ts';
+
 export function JobsScreen() {
-  return null;
+  const [text, setText] = useState('');
+  const [includeClosed, setIncludeClosed] = useState(false);
+  const navigate = useNavigate();
+  const stages = useRead('jobs.listStages', {});
+  const jobs = useRead('jobs.listJobs', { text, includeClosed }, { keepsLast: true });
+  useLetterKey(
+    'n',
+    useCallback(() => void navigate({ to: '/jobs/new' }), [navigate]),
+  );
+  return (
+    <>
+      <PageHead
+        title="Jobs"
+        acts={
+          <LinkKey to="/jobs/new" kind="filled" keyHint="N">
+            Check a unit in
+          </LinkKey>
+        }
+      />
+      <search className={styles.search}>
+        <div className={styles.find}>
+          <TextField
+            label="Find a job by number, customer, unit, vehicle, complaint or case tag"
+            type="search"
+            value={text}
+            onChange={setText}
+          />
+        </div>
+        <Checkbox isSelected={includeClosed} onChange={setIncludeClosed}>
+          Closed ones too
+        </Checkbox>
+      </search>
+      <Loaded read={stages}>
+        {(order) => (
+          <Loaded read={jobs}>
+            {(lines) =>
+              lines.length > 0 ? (
+                <JobsBoard stages={order} jobs={lines} />
+              ) : (
+                <NothingHere
+                  text={text.trim()}
+                  includeClosed={includeClosed}
+                  onIncludeClosed={() => setIncludeClosed(true)}
+                />
+              )
+            }
+          </Loaded>
+        )}
+      </Loaded>
+    </>
+  );
+}
+
+type NothingHereProps = { text: string; includeClosed: boolean; onIncludeClosed: () => void };
+
+function NothingHere({ text, includeClosed, onIncludeClosed }: NothingHereProps) {
+  const families = useRead('specs.listFamilies', {});
+  if (text !== '') {
+    return (
+      <EmptyState
+        level={2}
+        title={includeClosed ? `No job holds “${text}”.` : `No open job holds “${text}”.`}
+        act={!includeClosed && <Button onPress={onIncludeClosed}>Look among closed ones too</Button>}
+      >
+        Part of a word is enough; try fewer letters.
+      </EmptyState>
+    );
+  }
+  return (
+    <Loaded read={families}>
+      {(known) =>
+        known.length === 0 ? (
+          <EmptyState
+            level={2}
+            title="First a unit family, then the first job."
+            act={
+              <LinkKey to="/specs" kind="plain">
+                Make a family in Specs
+              </LinkKey>
+            }
+          >
+            A family says which packs a unit has and what to measure on it; every job is checked in under one.
+          </EmptyState>
+        ) : (
+          <EmptyState level={2} title={includeClosed ? 'No jobs yet.' : 'No open jobs.'}>
+            Press N, or <Link to="/jobs/new">check a unit in</Link>: customer, unit, what it does and when.
+          </EmptyState>
+        )
+      }
+    </Loaded>
+  );
 }

@@ -36,6 +36,11 @@ export function FirstSteps({ shop }: { shop: ClosedShop }) {
       {step === 0 && <YourShop onDone={() => setStep(1)} switchShop={switchShop} hasShopFile={shop.hasShopFile} />}
       {step === 1 && <WhereItIsKept folder={shop.folder} onDone={() => setStep(2)} onBack={() => setStep(0)} />}
       {step === 2 && <Start switchShop={switchShop} onBack={() => setStep(1)} />}
+      {switchShop.isBusy && (
+        <p role="status" className="quiet">
+          One moment: the shop file is being made ready.
+        </p>
+      )}
       <FailureSentence error={switchShop.error} />
     </main>
   );

@@ -1,4 +1,5 @@
 // The shop: its people, what it has set, where its book lies.
+import { FormSection } from '../../components/FormSection.tsx';
 import { RadioGroup } from '../../components/RadioGroup.tsx';
 import { useOpenShop } from '../../frame/open-shop.ts';
 import { PageHead } from '../../frame/PageHead.tsx';
@@ -6,7 +7,6 @@ import { keepTheme, useTheme } from '../../frame/theme.ts';
 import { LengthSettings } from './LengthSettings.tsx';
 import { benchLimits, handAndGauge } from './length-settings.ts';
 import { People } from './People.tsx';
-import { SettingsSection } from './SettingsSection.tsx';
 import { DemoAndOwn, FileAndBackups } from './ShopFiles.tsx';
 import { DecisionRule, UnitsAndPaper } from './UnitsAndPaper.tsx';
 
@@ -17,51 +17,48 @@ export function ShopScreen() {
     <>
       <PageHead title="Shop" facts={<span>{settings.shopName}</span>} />
       {shop.isDemo && (
-        <SettingsSection
+        <FormSection
           title="Demo shop"
           about="You are looking at a separate file of invented people and units. Nothing done here reaches your own shop."
         >
           <DemoAndOwn shop={shop} />
-        </SettingsSection>
+        </FormSection>
       )}
-      <SettingsSection title="People" about="Whoever is at the bench stands beside every reading. No passwords.">
+      <FormSection title="People" about="Whoever is at the bench stands beside every reading. No passwords.">
         <People people={shop.people} />
-      </SettingsSection>
-      <SettingsSection title="Name, units and paper" about="How this shop writes, on the screen and on paper.">
+      </FormSection>
+      <FormSection title="Name, units and paper" about="How this shop writes, on the screen and on paper.">
         <UnitsAndPaper settings={settings} />
-      </SettingsSection>
-      <SettingsSection
+      </FormSection>
+      <FormSection
         title="Verdicts"
         about="What it takes to call a reading in. It holds for every reading in the book, past ones too."
       >
         <DecisionRule settings={settings} />
-      </SettingsSection>
-      <SettingsSection title="At the bench" about="What makes the bench ask for one more read.">
+      </FormSection>
+      <FormSection title="At the bench" about="What makes the bench ask for one more read.">
         <LengthSettings label="At the bench" lengths={benchLimits} settings={settings} />
-      </SettingsSection>
-      <SettingsSection
+      </FormSection>
+      <FormSection
         title="Hand and gauge"
         about="What every ± is made of. The book starts with usual figures; put your own in their place once you have measured them."
       >
         <LengthSettings label="Hand and gauge" lengths={handAndGauge} settings={settings} asksReadsBehind />
-      </SettingsSection>
-      <SettingsSection
+      </FormSection>
+      <FormSection
         title="File and backups"
         about="Nothing leaves this machine. Copy the backup folder to a stick now and then."
       >
         <FileAndBackups shop={shop} />
-      </SettingsSection>
+      </FormSection>
       {!shop.isDemo && (
-        <SettingsSection
-          title="Demo shop"
-          about="A separate file of invented people and units, marked on every screen."
-        >
+        <FormSection title="Demo shop" about="A separate file of invented people and units, marked on every screen.">
           <DemoAndOwn shop={shop} />
-        </SettingsSection>
+        </FormSection>
       )}
-      <SettingsSection title="Light" about="Kept on this machine, not in the shop file.">
+      <FormSection title="Light" about="Kept on this machine, not in the shop file.">
         <Light />
-      </SettingsSection>
+      </FormSection>
     </>
   );
 }

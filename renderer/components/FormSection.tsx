@@ -1,10 +1,10 @@
-// One group of what the shop has set: its name and what it is about on the left, its entries on the right.
+// One part of a longer form: its name and what it is about on the left, its entries on the right.
 import { type ReactNode, useId } from 'react';
-import styles from './SettingsSection.module.css';
+import styles from './FormSection.module.css';
 
-type SettingsSectionProps = { title: string; about: ReactNode; children: ReactNode };
+type FormSectionProps = { title: string; about: ReactNode; children: ReactNode };
 
-export function SettingsSection({ title, about, children }: SettingsSectionProps) {
+export function FormSection({ title, about, children }: FormSectionProps) {
   const titleId = useId();
   return (
     <section className={styles.section} aria-labelledby={titleId}>

@@ -1,0 +1,89 @@
+// What a ± is made of: each line's standard uncertainty and its share, the sum, and how far it is drawn.
+import type { CheckOfJob } from '../../../app/jobs/jobs.contract.ts';
+import { chanceWords } from '../../../app/packs/chance-words.ts';
+import { formatAmount } from '../../../app/quantities/format-amount.ts';
+import { unitNamed } from '../../../app/quantities/units.ts';
+import type { Evaluation } from '../../../app/readings/readings.contract.ts';
+import { Cell, ColumnHead, RowHead, Table } from '../../components/Table.tsx';
+import { useOpenShop } from '../../frame/open-shop.ts';
+import { amountWords } from '../../text/amount-words.ts';
+
+export function Budget({ evaluation, check }: { evaluation: Evaluation; check: CheckOfJob }) {
+  const { settings } = useOpenShop();
+  const words = amountWords(check, settings);
+  // One decimal more than the reading: these are its parts.
+  const unit = unitNamed(words.unit);
+  const fine = (amount: number) =>
+    formatAmount(amount, unit, { decimals: unit.decimals + 1, decimalMark: settings.decimalMark });
+  const decimal = (value: number, decimals = 2) => value.toFixed(decimals).replace('.', settings.decimalMark);
+  const { budget, standardUncertainty, coverageFactor, expanded, effectiveDegreesOfFreedom } = evaluation;
+  return (
+    <>
+      <Table label="Uncertainty budget" density="dense">
+        <thead>
+          <tr>
+            <ColumnHead>from</ColumnHead>
+            <ColumnHead isNumber>standard uncertainty, {words.unit}</ColumnHead>
+            <ColumnHead isNumber>share</ColumnHead>
+          </tr>
+        </thead>
+        <tbody>
+          {budget.map((line) => (
+            <tr key={line.name}>
+              <RowHead>{line.name}</RowHead>
+              <Cell isNumber>{fine(line.standardUncertainty)}</Cell>
+              <Cell isNumber>{Math.round(100 * line.share)} %</Cell>
+            </tr>
+          ))}
+        </tbody>
+        {standardUncertainty !== null && (
+          <tfoot>
+            <tr>
+              <RowHead>together</RowHead>
+              <Cell isNumber>{fine(standardUncertainty)}</Cell>
+              <Cell isNumber>100 %</Cell>
+            </tr>
+          </tfoot>
+        )}
+      </Table>
+      {coverageFactor !== null && standardUncertainty !== null && expanded !== null && (
+        <p className="small">
+          Drawn {decimal(coverageFactor)} times as wide, so that it holds 95 times in 100
+          {effectiveDegreesOfFreedom === null
+            ? ''
+            : ` (Student’s t at ${decimal(effectiveDegreesOfFreedom, 1)} effective degrees of freedom)`}
+          : {decimal(coverageFactor)} × {fine(standardUncertainty)} = {fine(expanded)} {words.unit}.
+        </p>
+      )}
+      <Acceptance evaluation={evaluation} check={check} />
+    </>
+  );
+}
+
+/** Where a mean has to lie to be called in under the shop's rule, and the chance that it is. */
+function Acceptance({ evaluation, check }: { evaluation: Evaluation; check: CheckOfJob }) {
+  const { settings } = useOpenShop();
+  const words = amountWords(check, settings);
+  const { acceptance, verdict } = evaluation;
+  const { probabilityConforming } = verdict;
+  const chance =
+    probabilityConforming === null
+      ? ''
+      : ` The chance that it is inside the limits: ${chanceWords(probabilityConforming)}.`;
+  if (acceptance === null) return chance === '' ? null : <p className="small">{chance.trim()}</p>;
+  const { lower, upper } = acceptance;
+  const zone =
+    lower !== null && upper !== null
+      ? `from ${words.full(lower)} to ${words.full(upper)}`
+      : lower !== null
+        ? `from ${words.full(lower)} up`
+        : upper !== null
+          ? `up to ${words.full(upper)}`
+          : null;
+  if (zone === null) return null;
+  return (
+    <p className="small">
+      Under the shop’s {settings.decisionRule} rule it is called in {zone}.{chance}
+    </p>
+  );
+}

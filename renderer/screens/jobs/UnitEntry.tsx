@@ -1,0 +1,78 @@
+// Which unit it is: one that was here before, with its visits, or a new one by family, serial, vehicle and use.
+import type { Output } from '../../../app/contract/contract.ts';
+import { uses } from '../../../app/units/units.contract.ts';
+import { RadioGroup } from '../../components/RadioGroup.tsx';
+import { Select } from '../../components/Select.tsx';
+import { SuggestField } from '../../components/SuggestField.tsx';
+import { TextField } from '../../components/TextField.tsx';
+import { useRead } from '../../rpc/use-read.ts';
+import styles from './CheckInScreen.module.css';
+import type { CheckInDraft, FoundUnit } from './check-in-draft.ts';
+
+type UnitEntryProps = {
+  draft: CheckInDraft;
+  onChange: (more: Partial<CheckInDraft>) => void;
+  families: Output<'specs.listFamilies'>;
+  refusal: string | undefined;
+};
+
+/** More families than this stand better in a list than side by side. */
+const mostSideBySide = 5;
+
+export function UnitEntry({ draft, onChange, families, refusal }: UnitEntryProps) {
+  const { knownUnit } = draft;
+  const text = knownUnit ? '' : draft.serial.trim();
+  const found = useRead('units.findUnits', text === '' ? null : { text }, { keepsLast: true });
+  const known = text === '' ? [] : (found.data ?? []);
+  const serial = (
+    <SuggestField
+      label="Serial"
+      value={knownUnit ? nameOf(knownUnit) : draft.serial}
+      onChange={(typed) => onChange({ serial: typed, knownUnit: null })}
+      suggestions={known.map((each) => ({
+        id: each.unitId,
+        words: nameOf(each),
+        note: `${vehicleOf(each)}, ${visitsOf(each)}`,
+      }))}
+      onTake={(id) => {
+        const taken = known.find((each) => each.unitId === id);
+        if (taken) onChange({ knownUnit: taken, serial: taken.serial });
+      }}
+      hint={knownUnit ? `${vehicleOf(knownUnit)}: ${visitsOf(knownUnit)}.` : undefined}
+    />
+  );
+  if (knownUnit) return <div className={styles.halves}>{serial}</div>;
+  const options = families.map((each) => ({ id: String(each.familyId), words: each.name }));
+  const family = {
+    label: 'Family',
+    options,
+    value: draft.familyId === null ? null : String(draft.familyId),
+    onChange: (id: string) => onChange({ familyId: Number(id) }),
+    refusal,
+  };
+  return (
+    <div className={styles.halves}>
+      {serial}
+      <TextField label="Vehicle" value={draft.vehicle} onChange={(vehicle) => onChange({ vehicle })} maxLength={200} />
+      {families.length > mostSideBySide ? <Select {...family} /> : <RadioGroup {...family} />}
+      <RadioGroup
+        label="Use"
+        options={uses.map((use) => ({ id: use, words: use }))}
+        value={draft.use}
+        onChange={(use) => onChange({ use })}
+      />
+    </div>
+  );
+}
+
+function nameOf({ familyName, serial }: FoundUnit): string {
+  return `${familyName} ${serial}`.trim();
+}
+
+function vehicleOf({ vehicle, use }: FoundUnit): string {
+  return vehicle === '' ? use : `${vehicle}, ${use}`;
+}
+
+function visitsOf({ visits }: FoundUnit): string {
+  return visits === 1 ? 'was here once' : `was here ${visits} times`;
+}

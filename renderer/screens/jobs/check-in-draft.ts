@@ -1,0 +1,68 @@
+// What is typed at check-in before it is a job, and what it means.
+import type { Input } from '../../../app/contract/contract.ts';
+import type { Customer } from '../../../app/customers/customers.contract.ts';
+import { parseDistance } from '../../../app/jobs/parse-distance.ts';
+import type { DecimalMark } from '../../../app/quantities/format-amount.ts';
+import type { Unit, Use } from '../../../app/units/units.contract.ts';
+
+export type FoundUnit = Unit & { readonly visits: number };
+
+export type CheckInDraft = {
+  /** Taken from those the book knows; null for somebody new. */
+  readonly knownCustomer: Customer | null;
+  readonly name: string;
+  readonly phone: string;
+  readonly email: string;
+  readonly knownUnit: FoundUnit | null;
+  readonly familyId: number | null;
+  readonly serial: string;
+  readonly vehicle: string;
+  readonly use: Use;
+  readonly complaint: string;
+  readonly distance: string;
+  readonly distanceUnit: 'miles' | 'km' | 'passes';
+  readonly caseTag: string;
+};
+
+export const blankCheckIn: CheckInDraft = {
+  knownCustomer: null,
+  name: '',
+  phone: '',
+  email: '',
+  knownUnit: null,
+  familyId: null,
+  serial: '',
+  vehicle: '',
+  use: 'street',
+  complaint: '',
+  distance: '',
+  distanceUnit: 'miles',
+  caseTag: '',
+};
+
+export type CheckInRefusals = { customer?: string; family?: string; distance?: string };
+
+/** One plain sentence for each entry that cannot be taken as it stands. */
+export function refusalsOf(draft: CheckInDraft, decimalMark: DecimalMark): CheckInRefusals {
+  const distance = parseDistance(draft.distance, decimalMark);
+  return {
+    ...(!draft.knownCustomer && draft.name.trim() === '' && { customer: 'Type whose unit it is.' }),
+    ...(!draft.knownUnit && draft.familyId === null && { family: 'Choose the family of the unit.' }),
+    ...(!distance.ok && { distance: distance.refusal.message }),
+  };
+}
+
+/** The call that checks this unit in; null while something is refused. */
+export function checkInOf(draft: CheckInDraft, decimalMark: DecimalMark, by: number): Input<'jobs.checkIn'> | null {
+  const distance = parseDistance(draft.distance, decimalMark);
+  if (!distance.ok || Object.keys(refusalsOf(draft, decimalMark)).length > 0) return null;
+  const { knownCustomer, name, phone, email, knownUnit, familyId, serial, vehicle, use } = draft;
+  return {
+    customer: knownCustomer ? { customerId: knownCustomer.customerId } : { name, phone, email },
+    unit: knownUnit ? { unitId: knownUnit.unitId } : { familyId: familyId ?? 0, serial, vehicle, use },
+    complaint: draft.complaint,
+    caseTag: draft.caseTag,
+    distance: distance.value === null ? null : { amount: distance.value, unit: draft.distanceUnit },
+    by,
+  };
+}
