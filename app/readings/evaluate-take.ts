@@ -140,25 +140,24 @@ function tiltOf({ amplitude, loosestAtDegrees, probabilityByChance }: FirstHarmo
 function asksOf(take: TakeToEvaluate, full: readonly SpotReads[], means: readonly number[]): Evaluation['asks'] {
   const { repeatLimit_nm, unevenLimit_nm } = take.settings;
   if (take.check.quantity !== 'length') return [];
+  const others = (i: number) => means.filter((_, j) => j !== i);
+  const apart = means.length < 3 ? [] : means.map((mean, i) => Math.abs(mean - middleOf(others(i))));
+  // Beside one spot that is far off, every other looks far off too: only the farthest is asked about.
+  const farthest = apart.indexOf(Math.max(...apart));
   return full.flatMap(({ spot, values }, i) => {
     const [first = 0, second = 0] = values;
     if (values.length === 2 && Math.abs(first - second) > repeatLimit_nm) {
       return [{ spot, why: `These two differ by ${shown(take, Math.abs(first - second))}: once more.` }];
     }
-    const others = means.filter((_, j) => j !== i).sort((a, b) => a - b);
-    const middle = others[Math.floor(others.length / 2)];
-    if (
-      values.length === 1 &&
-      others.length >= 2 &&
-      middle !== undefined &&
-      Math.abs(first - middle) > unevenLimit_nm
-    ) {
-      return [
-        { spot, why: `This spot is ${shown(take, Math.abs(first - middle))} from the others: read it once more.` },
-      ];
-    }
-    return [];
+    const isFar = i === farthest && (apart[i] ?? 0) > unevenLimit_nm;
+    if (values.length > 1 || !isFar) return [];
+    return [{ spot, why: `This spot is ${shown(take, apart[i] ?? 0)} from the others: read it once more.` }];
   });
+}
+
+function middleOf(values: readonly number[]): number {
+  const sorted = values.toSorted((a, b) => a - b);
+  return meanOf(sorted.slice(Math.floor((sorted.length - 1) / 2), Math.floor(sorted.length / 2) + 1));
 }
 
 function shown(take: TakeToEvaluate, amount: number): string {

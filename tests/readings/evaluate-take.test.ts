@@ -223,6 +223,12 @@ describe('what is asked and said beside the number', () => {
     expect(asks.map(({ spot }) => spot)).toEqual([3]);
   });
 
+  test('of three spots the odd one is asked about, not the two that agree', () => {
+    const asks = evaluate(checkWith(range(20, 40)), around('4 27', '5 27', '5 36')).asks;
+    // 31, 32, 41: the third lies 9.5 from the middle of the others.
+    expect(asks).toEqual([{ spot: 3, why: 'This spot is 9.5 thou from the others: read it once more.' }]);
+  });
+
   test('three spots leave no evidence of tilt, and none is claimed', () => {
     expect(evaluate(checkWith(range(20, 40), { spots: 3 }), around('4 21', '4 22', '4 29')).harmonic).toBeNull();
   });
