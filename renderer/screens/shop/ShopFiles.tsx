@@ -1,6 +1,7 @@
 // Where the book lies on this machine, its backups, and the way between the demo and the shop's own file.
 import { useState } from 'react';
 import { Button } from '../../components/Button.tsx';
+import { Disclosure } from '../../components/Disclosure.tsx';
 import { EnterThrough } from '../../components/EnterThrough.tsx';
 import { Notice } from '../../components/Notice.tsx';
 import { FailureSentence } from '../../frame/FailureSentence.tsx';
@@ -43,7 +44,11 @@ export function DemoAndOwn({ shop }: { shop: OpenShop }) {
   const switchShop = useSwitchShop();
   return (
     <>
-      {shop.isDemo && !shop.hasShopFile && <StartOwn switchShop={switchShop} />}
+      {shop.isDemo && !shop.hasShopFile && (
+        <Disclosure words="Leave the demo and start your own shop">
+          <StartOwn switchShop={switchShop} />
+        </Disclosure>
+      )}
       {shop.isDemo && shop.hasShopFile && (
         <Button isPending={switchShop.isBusy} onPress={switchShop.openOwn}>
           Leave the demo, open your shop
@@ -71,7 +76,7 @@ function StartOwn({ switchShop }: { switchShop: SwitchShop }) {
     <EnterThrough label="Start your own shop" onFinish={start} className={styles.own}>
       <NewShopFields shop={draft.value} onChange={draft.change} isTried={isTried} />
       <Button type="submit" isPending={switchShop.isBusy}>
-        Leave the demo, start your shop
+        Start your shop
       </Button>
     </EnterThrough>
   );
