@@ -1,17 +1,19 @@
 // Where on the drum it is tight and where loose, and whether that is uneven or cocked.
 import { clock } from '../../../app/charts/clock.ts';
-import type { Evaluation } from '../../../app/readings/readings.contract.ts';
+import type { Take } from '../../../app/readings/readings.contract.ts';
 import { FittedChart } from '../../charts/FittedChart.tsx';
 import styles from './AroundDrum.module.css';
 import { useAtCheck } from './at-check.ts';
 import { drawnLimits } from './check-facts.ts';
+import { degreesOf, valuesRead } from './reading-plan.ts';
 
-export function AroundDrum({ evaluation }: { evaluation: Evaluation }) {
+/** `isShort` leaves the sentences out, while the drum is still being turned. */
+export function AroundDrum({ take, isShort = false }: { take: Take; isShort?: boolean }) {
   const { check, words, settings } = useAtCheck();
-  const { mean, min, max, harmonic, spots } = evaluation;
+  const { mean, min, max, harmonic, spots } = take.evaluation;
   const facts = {
     ...drawnLimits(check.limits),
-    readings: spots.map(({ degrees, value }) => ({ degrees, value })),
+    readings: valuesRead(take).map(({ spot, value }) => ({ degrees: degreesOf(spot, check.spots), value })),
     harmonic:
       mean === null || harmonic === null
         ? null
@@ -21,12 +23,12 @@ export function AroundDrum({ evaluation }: { evaluation: Evaluation }) {
     <section className={styles.around}>
       <h2>Around the drum</h2>
       <FittedChart draw={(width) => clock(facts, words, { width: Math.min(width, 264), medium: 'screen' })} />
-      {min !== null && max !== null && spots.length > 1 && (
+      {!isShort && min !== null && max !== null && spots.length > 1 && (
         <p>
           Uneven by <b>{words.short(max - min)}</b>, limit {words.short(settings.unevenLimit_nm)}.
         </p>
       )}
-      {harmonic && spots.length >= 4 && (
+      {!isShort && harmonic && spots.length >= 4 && (
         <>
           <p>
             Tilt <b>{words.full(harmonic.amplitude)}</b>

@@ -66,7 +66,11 @@ function ChecksOfUnit({ job }: { job: Job }) {
       prompt={
         <>
           <h1 className="say">{openSentence(job)}</h1>
-          {job.complaint !== '' && <p className="quiet">{job.complaint}</p>}
+          {next && (
+            <p>
+              First: {next.name}, {job.missing[0]?.what}.
+            </p>
+          )}
         </>
       }
       keys={keys}
@@ -97,8 +101,5 @@ function ChecksOfUnit({ job }: { job: Job }) {
 function openSentence({ checks, missing }: Job): string {
   if (checks.length === 0) return 'The spec sheet asks for nothing yet.';
   if (missing.length === 0) return 'Every check is settled.';
-  const first = checks.find((check) => check.checkId === missing[0]?.checkId);
-  const rest =
-    missing.length === 1 ? 'It is the last one open.' : `${missing.length} of ${checks.length} checks are open.`;
-  return `${first?.name ?? ''}: ${missing[0]?.what}. ${rest}`;
+  return `${missing.length} of ${checks.length} checks ${missing.length === 1 ? 'is' : 'are'} open.`;
 }

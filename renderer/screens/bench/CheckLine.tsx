@@ -20,9 +20,7 @@ export function CheckLine({ job, check }: { job: Job; check: CheckOfJob }) {
       >
         <span className={styles.name}>
           {check.name}
-          <span className={styles.asked}>
-            {askedFor(check.limits, words)} {words.unit}
-          </span>
+          <span className={styles.asked}>{askedFor(check.limits, words)}</span>
         </span>
         {latest && latest.value !== null && <b className={styles.value}>{words.full(latest.value)}</b>}
         <span className={styles.verdict}>

@@ -1,7 +1,6 @@
 // A step of reading a check: the bench round it, with the way to the other checks and units.
 import { useNavigate } from '@tanstack/react-router';
 import type { ReactNode } from 'react';
-import type { Phase } from '../../../app/readings/readings.contract.ts';
 import type { BenchKey } from '../../components/KeyBar.tsx';
 import { useAtCheck } from './at-check.ts';
 import { BenchPage } from './BenchPage.tsx';
@@ -10,7 +9,7 @@ import { askedFor } from './check-facts.ts';
 
 type CheckPageProps = {
   /** What the hand reads now; null while nothing is read. */
-  phase: Phase | null;
+  phase: string | null;
   /** How it stands: "40 psi, base on the drum, soaked". */
   stands?: string;
   prompt: ReactNode;
@@ -34,9 +33,7 @@ export function CheckPage({ phase, stands, keys, ...rest }: CheckPageProps) {
             {check.name}
             {phase && `, ${phase}`}
           </span>
-          <span className={styles.asked}>
-            {askedFor(check.limits, words)} {words.unit}
-          </span>
+          <span className={styles.asked}>{askedFor(check.limits, words)}</span>
           {stands && <span className={styles.stands}>{stands}</span>}
         </>
       }

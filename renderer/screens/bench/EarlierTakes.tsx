@@ -1,15 +1,16 @@
 // How this check read before, newest first: what a reading after rework is compared with.
 
+import type { Take } from '../../../app/readings/readings.contract.ts';
 import { Verdict } from '../../components/Verdict.tsx';
 import { sayDay } from '../../text/say-date.ts';
 import { useAtCheck } from './at-check.ts';
 import { verdictWord } from './check-facts.ts';
 import styles from './EarlierTakes.module.css';
+import { phaseWords } from './reading-plan.ts';
 
-export function EarlierTakes() {
-  const { takes, check, words } = useAtCheck();
+export function EarlierTakes({ takes }: { takes: readonly Take[] }) {
+  const { check, words } = useAtCheck();
   const read = takes.filter((take) => take.readings.length > 0).reverse();
-  if (read.length === 0) return null;
   return (
     <section>
       <h2 className={styles.head}>Read before</h2>
@@ -17,10 +18,7 @@ export function EarlierTakes() {
         {read.map(({ takeId, phase, mockUpNumber, evaluation, note, startedAt, by }) => (
           <li key={takeId} className={styles.take}>
             <p className={styles.line}>
-              <span>
-                {phase}
-                {check.packId !== null && mockUpNumber ? `, mock-up ${mockUpNumber}` : ''}
-              </span>
+              <span>{phaseWords({ phase, mockUpNumber })}</span>
               {evaluation.mean !== null && <b>{words.full(evaluation.mean)}</b>}
               <Verdict
                 verdict={verdictWord(evaluation.verdict, check)}

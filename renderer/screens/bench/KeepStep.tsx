@@ -8,11 +8,12 @@ import { useWrite } from '../../rpc/use-write.ts';
 import { useAtCheck } from './at-check.ts';
 import type { Go } from './bench-step.ts';
 import { CheckPage } from './CheckPage.tsx';
-import { PackNow } from './PackNow.tsx';
 import { resultSentence } from './result-words.ts';
 import { useBenchDraft } from './use-bench-draft.ts';
+import { useBeside } from './use-beside.tsx';
 
 export function KeepStep({ go }: { go: Go }) {
+  const beside = useBeside();
   const at = useAtCheck();
   const { job, check, takes, by } = at;
   const navigate = useNavigate();
@@ -43,7 +44,7 @@ export function KeepStep({ go }: { go: Go }) {
         { key: 'Enter', words: 'Keep as is', isFilled: true, onPress: keep },
         { key: 'B', words: 'Back', onPress: () => go({ at: 'result' }) },
       ]}
-      aside={<PackNow />}
+      aside={beside}
     >
       <EnterThrough label="Keep as is" onFinish={keep}>
         <TextField label="Reason" value={reason.value} onChange={reason.change} refusal={refusal} autoFocus />

@@ -11,13 +11,14 @@ import { useAtCheck, usePack } from './at-check.ts';
 import type { Go } from './bench-step.ts';
 import { CheckPage } from './CheckPage.tsx';
 import styles from './LooseSteelsStep.module.css';
-import { PackNow } from './PackNow.tsx';
 import { fittingSlot, heightAndTag } from './slot-filling.ts';
 import { useBenchDraft } from './use-bench-draft.ts';
+import { useBeside } from './use-beside.tsx';
 
 type Outline = { readonly kind: PieceKind; readonly outline: string };
 
 export function LooseSteelsStep({ go }: { go: Go }) {
+  const beside = useBeside();
   const { settings, by } = useAtCheck();
   const { packId, slots, mockUps } = usePack();
   const [isCan, setCan] = useState(false);
@@ -69,7 +70,7 @@ export function LooseSteelsStep({ go }: { go: Go }) {
           ? [{ key: 'O', words: 'Another kind', onPress: () => choose((chosen + 1) % outlines.length) }]
           : []),
       ]}
-      aside={<PackNow />}
+      aside={beside}
     >
       <EntryLine
         key={`${isCan} ${chosen}`}
@@ -89,7 +90,7 @@ export function LooseSteelsStep({ go }: { go: Go }) {
       />
       {said !== '' && <Notice kind="done">{said}</Notice>}
       <div className={styles.list}>
-        <Table label="Loose and fitting" density="dense">
+        <Table label="Loose and fitting" density="reading">
           <thead>
             <tr>
               <ColumnHead>tag or can</ColumnHead>

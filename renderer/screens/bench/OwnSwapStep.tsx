@@ -75,7 +75,7 @@ export function OwnSwapStep({ go }: { go: Go }) {
             go({ at: 'swaps' });
           },
         },
-        { key: 'B', words: 'Toward the piston', onPress: filling.towardPiston },
+        { key: 'B', words: 'Back a slot', onPress: filling.towardPiston },
       ]}
       aside={
         <PackDrawing

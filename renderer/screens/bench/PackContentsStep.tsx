@@ -74,7 +74,7 @@ export function PackContentsStep({ go }: { go: Go }) {
       }
       keys={[
         { key: 'Enter', words: chosen ? 'Next' : 'That sits in it', isFilled: true, onPress: enter },
-        { key: 'B', words: 'Toward the piston', onPress: filling.towardPiston },
+        { key: 'B', words: 'Back a slot', onPress: filling.towardPiston },
         ...(asksAll
           ? []
           : [

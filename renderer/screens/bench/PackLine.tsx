@@ -10,6 +10,7 @@ import { amountWords } from '../../text/amount-words.ts';
 import { StandingVerdict } from './CheckLine.tsx';
 import { askedFor, drawnLimits } from './check-facts.ts';
 import styles from './PackLine.module.css';
+import { phaseWords } from './reading-plan.ts';
 
 /** `figure` is the key that opens it. */
 export function PackLine({ job, check, figure }: { job: Job; check: CheckOfJob; figure: string }) {
@@ -32,9 +33,7 @@ export function PackLine({ job, check, figure }: { job: Job; check: CheckOfJob; 
         <KeyHint>{figure}</KeyHint>
         <span className={styles.name}>
           {check.name}
-          <span className={styles.asked}>
-            {askedFor(check.limits, words)} {words.unit}
-          </span>
+          <span className={styles.asked}>{askedFor(check.limits, words)}</span>
         </span>
         <span className={styles.value}>
           {value !== null && (
@@ -61,6 +60,6 @@ function phaseOf(job: Job, { latest, packId }: CheckOfJob): string {
   const pack = job.packs.find((each) => each.packId === packId);
   if (!latest) return '';
   const isRebuilt = (pack?.mockUpNumber ?? 0) > (latest.mockUpNumber ?? 0);
-  const phase = latest.phase === 'as found' ? 'as found' : `${latest.phase}, mock-up ${latest.mockUpNumber ?? 0}`;
+  const phase = phaseWords(latest);
   return isRebuilt ? `${phase}; swapped since` : phase;
 }

@@ -1,8 +1,8 @@
 // The order for the next line: which spot, and what the hand does there.
-
 import type { ReadingMethod } from '../../../app/specs/spec-sheet.ts';
 import { useAtCheck } from './at-check.ts';
 import { readingOrder } from './entry-words.ts';
+import styles from './ReadPrompt.module.css';
 import { spotName } from './reading-plan.ts';
 
 type ReadPromptProps = {
@@ -18,30 +18,29 @@ type ReadPromptProps = {
 
 export function ReadPrompt({ method, spot, spots, reads, why }: ReadPromptProps) {
   const { check } = useAtCheck();
-  const place = spotName(spot, check.spots);
-  if (method !== 'air') {
-    return (
-      <h1 className="say">
-        {spots > 1 ? `Spot ${spot} of ${spots}, ${spot === 1 ? 'at the mark' : `at ${place}`}.` : `${check.name}.`}
-        <br />
-        {why ?? readingOrder(check, method)}
-      </h1>
-    );
-  }
+  const isByAir = method === 'air';
   return (
-    <h1 className="say">
-      {why ??
-        (reads > 0
-          ? `Once more ${spot === 1 ? 'at the mark' : `at ${place}`}. Zero the dial.`
-          : spotOrder(spot, spots, place))}
-      <br />
-      Push lightly to the stop; let go: back to zero? <b>Hand off the plate</b>, then air.
-    </h1>
+    <>
+      <h1 className="say">
+        {spots === 1 && !isByAir ? `${check.name}.` : placeOrder(spot, spots, reads, spotName(spot, check.spots))}
+        {isByAir && spot === 1 && ' Zero the dial.'}
+      </h1>
+      {why && <p>{why}</p>}
+      <p className={styles.hand}>
+        {isByAir ? (
+          <>
+            Push lightly to the stop; let go: back to zero? <b>Hand off the plate</b>, then air.
+          </>
+        ) : (
+          readingOrder(check, method)
+        )}
+      </p>
+    </>
   );
 }
 
-function spotOrder(spot: number, spots: number, place: string): string {
-  if (spots === 1) return 'At the mark. Zero the dial.';
-  if (spot === 1) return `Spot 1 of ${spots}, at the mark. Zero the dial.`;
-  return `Spot ${spot} of ${spots}. Turn the drum to ${place}.`;
+function placeOrder(spot: number, spots: number, reads: number, place: string): string {
+  if (spots === 1) return reads > 0 ? 'Once more, at the mark.' : 'At the mark.';
+  if (reads > 0) return spot === 1 ? 'Spot 1 once more, at the mark.' : `Spot ${spot} once more, at ${place}.`;
+  return spot === 1 ? 'Spot 1, at the mark.' : `Spot ${spot}. Turn the drum to ${place}.`;
 }

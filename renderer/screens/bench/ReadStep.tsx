@@ -12,17 +12,17 @@ import { AroundDrum } from './AroundDrum.tsx';
 import { useAtCheck } from './at-check.ts';
 import type { Go, Step } from './bench-step.ts';
 import { CheckPage } from './CheckPage.tsx';
-import { EarlierTakes } from './EarlierTakes.tsx';
 import { entryLabel } from './entry-words.ts';
-import { PackNow } from './PackNow.tsx';
 import { ReadingBand } from './ReadingBand.tsx';
 import { ReadPrompt } from './ReadPrompt.tsx';
 import styles from './ReadStep.module.css';
 import { ReadsTable } from './ReadsTable.tsx';
 import { RunningReading } from './RunningReading.tsx';
 import { useReadingActs } from './reading-acts.ts';
-import { draftOfSpot, expectedOf, spotsOf, spotToRead, standingReadings } from './reading-plan.ts';
-import { setupWords } from './setup-words.ts';
+import { draftOfSpot, expectedOf, phaseWords, spotsOf, spotToRead, standingReadings, wasRead } from './reading-plan.ts';
+import { SaidBack } from './SaidBack.tsx';
+import { standsWords } from './setup-words.ts';
+import { useBeside } from './use-beside.tsx';
 import { useReadingLine } from './use-reading-line.ts';
 import { WhyPanel } from './WhyPanel.tsx';
 
@@ -30,9 +30,10 @@ const usualFace = 100;
 
 export function ReadStep({ step, go }: { step: Extract<Step, { at: 'read' }>; go: Go }) {
   const at = useAtCheck();
-  const { check, pack, takes } = at;
+  const { check, takes } = at;
   const { plan, rounds } = step;
   const take = plan === null ? (takes.at(-1) ?? null) : null;
+  const beside = useBeside(take);
   const begun = plan ?? take;
   const method = begun?.method ?? check.method;
   const [spotBack, goBackTo] = useState<number | null>(null);
@@ -144,13 +145,12 @@ export function ReadStep({ step, go }: { step: Extract<Step, { at: 'read' }>; go
       ? [{ key: '?', words: 'Why', isRare: 'always', onPress: back(() => openWhy(!isWhyOpen)) } satisfies BenchKey]
       : []),
   ];
-  const expected = take && expectedOf(take, pack);
-  const wasReadBefore = takes.some((each) => each.readings.length > 0);
+  const expected = take && expectedOf(take, at);
 
   return (
     <CheckPage
-      phase={begun?.phase ?? null}
-      stands={setup ? setupWords(setup) : `by ${method}`}
+      phase={take ? phaseWords(take) : (plan?.phase ?? null)}
+      stands={standsWords(check, method, setup)}
       prompt={
         <ReadPrompt
           method={method}
@@ -164,11 +164,13 @@ export function ReadStep({ step, go }: { step: Extract<Step, { at: 'read' }>; go
       aside={
         isWhyOpen && take ? (
           <WhyPanel evaluation={take.evaluation} />
-        ) : (
+        ) : take && spotsOf(take, check) > 1 && take.evaluation.spots.length > 0 ? (
           <>
-            {take && check.spots > 1 && take.evaluation.spots.length > 0 && <AroundDrum evaluation={take.evaluation} />}
-            {pack ? <PackNow /> : <EarlierTakes />}
+            <AroundDrum take={take} isShort />
+            {beside}
           </>
+        ) : (
+          beside
         )
       }
     >
@@ -176,6 +178,7 @@ export function ReadStep({ step, go }: { step: Extract<Step, { at: 'read' }>; go
         key={`${spot} ${reads} ${entryNumber}`}
         label={entryLabel(check, method, isZeroedAgain)}
         {...line.entry}
+        saidBack={<SaidBack words={line.entry.saidBack} />}
       />
       {said !== '' && <Notice kind="done">{said}</Notice>}
       {isZeroedAgain && (
@@ -187,7 +190,7 @@ export function ReadStep({ step, go }: { step: Extract<Step, { at: 'read' }>; go
         </Notice>
       )}
       <FailureSentence error={acts.error} />
-      {plan && wasReadBefore && (
+      {plan && wasRead(takes) && (
         <EnterThrough label="Before it" onFinish={back(() => undefined)} className={styles.note}>
           <TextField
             label="What was changed before it"
@@ -203,7 +206,7 @@ export function ReadStep({ step, go }: { step: Extract<Step, { at: 'read' }>; go
             <ReadsTable take={take} typing={{ spot, line: typedLine(line.reading) }} />
           </div>
           <ReadingBand
-            evaluation={take.evaluation}
+            take={take}
             expected={expected && { value: expected.mean_nm, expanded: expected.expanded_nm, label: 'expected' }}
           />
         </>

@@ -5,18 +5,20 @@ import { useAtCheck } from './at-check.ts';
 import type { Go, Step } from './bench-step.ts';
 import { CheckPage } from './CheckPage.tsx';
 import { entryLabel } from './entry-words.ts';
-import { PackNow } from './PackNow.tsx';
 import { ReadsTable } from './ReadsTable.tsx';
 import { useReadingActs } from './reading-acts.ts';
-import { spotName, spotToRead } from './reading-plan.ts';
-import { setupWords } from './setup-words.ts';
+import { phaseWords, spotName, spotToRead } from './reading-plan.ts';
+import { SaidBack } from './SaidBack.tsx';
+import { standsWords } from './setup-words.ts';
+import { useBeside } from './use-beside.tsx';
 import { useReadingLine } from './use-reading-line.ts';
 
 const reasons = ['misread the dial', 'typed it wrong', 'the dial was bumped', 'not back to zero'] as const;
 
 export function RedoStep({ step, go }: { step: Extract<Step, { at: 'redo' }>; go: Go }) {
   const { check, takes } = useAtCheck();
-  const take = takes.findLast((each) => each.readings.some((reading) => reading.readingId === step.readingId));
+  const take = takes.findLast((each) => each.readings.some((reading) => reading.readingId === step.readingId)) ?? null;
+  const beside = useBeside(take);
   const misread = take?.readings.find((reading) => reading.readingId === step.readingId);
   const [reason, choose] = useState<string | null>(null);
   const [isZeroedAgain, setZeroedAgain] = useState(false);
@@ -37,8 +39,8 @@ export function RedoStep({ step, go }: { step: Extract<Step, { at: 'redo' }>; go
   const place = check.spots > 1 ? ` at spot ${misread.spot}, ${spotName(misread.spot, check.spots)}` : '';
   return (
     <CheckPage
-      phase={take.phase}
-      {...(take.setup && { stands: setupWords(take.setup) })}
+      phase={phaseWords(take)}
+      stands={standsWords(check, take.method, take.setup)}
       prompt={
         <h1 className="say">
           {reason === null ? (
@@ -85,9 +87,15 @@ export function RedoStep({ step, go }: { step: Extract<Step, { at: 'redo' }>; go
               leave,
             ]
       }
-      aside={<PackNow />}
+      aside={beside}
     >
-      {reason !== null && <EntryLine label={entryLabel(check, take.method, isZeroedAgain)} {...line.entry} />}
+      {reason !== null && (
+        <EntryLine
+          label={entryLabel(check, take.method, isZeroedAgain)}
+          {...line.entry}
+          saidBack={<SaidBack words={line.entry.saidBack} />}
+        />
+      )}
       <ReadsTable take={take} />
     </CheckPage>
   );

@@ -8,16 +8,15 @@ import { AroundDrum } from './AroundDrum.tsx';
 import { useAtCheck } from './at-check.ts';
 import { begin, type Go, goOn } from './bench-step.ts';
 import { CheckPage } from './CheckPage.tsx';
-import { EarlierTakes } from './EarlierTakes.tsx';
-import { PackNow } from './PackNow.tsx';
 import { ReadingBand } from './ReadingBand.tsx';
-import { ReadsTable } from './ReadsTable.tsx';
 import styles from './ResultStep.module.css';
 import { RunningReading } from './RunningReading.tsx';
 import { useReadingActs } from './reading-acts.ts';
-import { expectedOf, roundsRead, standingReadings } from './reading-plan.ts';
+import { expectedOf, phaseWords, roundsRead, standingReadings } from './reading-plan.ts';
 import { expectedSentence, nextAct, resultSentence } from './result-words.ts';
-import { setupWords } from './setup-words.ts';
+import { SpotsAcross } from './SpotsAcross.tsx';
+import { standsWords } from './setup-words.ts';
+import { useBeside } from './use-beside.tsx';
 import { WhyPanel } from './WhyPanel.tsx';
 
 export function ResultStep({ go }: { go: Go }) {
@@ -26,12 +25,13 @@ export function ResultStep({ go }: { go: Go }) {
   const navigate = useNavigate();
   const acts = useReadingActs();
   const [isWhyOpen, openWhy] = useState(false);
-  const take = takes.at(-1);
+  const take = takes.at(-1) ?? null;
+  const beside = useBeside(take);
   if (!take) return null;
   const { evaluation, setup } = take;
   const last = standingReadings(take).at(-1);
   const mockUp = pack?.mockUps.find((each) => each.number === take.mockUpNumber);
-  const expected = expectedOf(take, pack);
+  const expected = expectedOf(take, at);
   const act = nextAct(take, at);
 
   const keep = () => void navigate({ to: '/bench', search: { unit: job.jobId } });
@@ -70,17 +70,18 @@ export function ResultStep({ go }: { go: Go }) {
 
   return (
     <CheckPage
-      phase={take.phase}
-      stands={setup ? setupWords(setup) : `by ${take.method}`}
+      phase={phaseWords(take)}
+      stands={standsWords(check, take.method, setup)}
       prompt={
         <>
           <h1 className="say">{resultSentence(take, at)}</h1>
+          <p className="quiet">{keysSentence(keys)}</p>
           <Expected sentence={expectedSentence(take, at)} suspects={mockUp?.suspects ?? []} />
           {check.override && <p>It stands: {check.override.reason}</p>}
         </>
       }
       keys={keys}
-      aside={isWhyOpen ? <WhyPanel evaluation={evaluation} /> : pack ? <PackNow /> : <EarlierTakes />}
+      aside={isWhyOpen ? <WhyPanel evaluation={evaluation} /> : beside}
     >
       <FailureSentence error={acts.error} />
       <div className={styles.so}>
@@ -88,17 +89,29 @@ export function ResultStep({ go }: { go: Go }) {
           <h2>{headOf(take.evaluation.spots.length, check.packId !== null)}</h2>
           <RunningReading evaluation={evaluation} expected={null} />
           <ReadingBand
-            evaluation={evaluation}
+            take={take}
             expected={expected && { value: expected.mean_nm, expanded: expected.expanded_nm, label: 'expected' }}
           />
           {evaluation.whatWouldDecide !== null && <Notice>{evaluation.whatWouldDecide}</Notice>}
-          <ReadsTable take={take} />
+          {(check.packId !== null || standingReadings(take).length > 1) && (
+            <div className={styles.reads}>
+              <SpotsAcross take={take} />
+            </div>
+          )}
           <Afterwards />
         </section>
-        {check.spots > 1 && evaluation.spots.length > 1 && <AroundDrum evaluation={evaluation} />}
+        {check.spots > 1 && evaluation.spots.length > 1 && <AroundDrum take={take} />}
       </div>
     </CheckPage>
   );
+}
+
+/** "Enter: keep it. S: what to swap. M: measure more." */
+function keysSentence(keys: readonly BenchKey[]): string {
+  return keys
+    .slice(0, 3)
+    .map(({ key, words }) => `${key}: ${words.charAt(0).toLowerCase()}${words.slice(1)}.`)
+    .join(' ');
 }
 
 function headOf(spots: number, isPack: boolean): string {

@@ -3,23 +3,23 @@ import { Notice } from '../../components/Notice.tsx';
 import { useAtCheck } from './at-check.ts';
 import { begin, type Go, goOn } from './bench-step.ts';
 import { CheckPage } from './CheckPage.tsx';
-import { PackNow } from './PackNow.tsx';
 import { ReadsTable } from './ReadsTable.tsx';
-
-import { draftOfSpot, spotName, spotToRead } from './reading-plan.ts';
-import { setupWords } from './setup-words.ts';
+import { draftOfSpot, phaseWords, spotName, spotToRead } from './reading-plan.ts';
+import { standsWords } from './setup-words.ts';
 import { useBenchDraft } from './use-bench-draft.ts';
+import { useBeside } from './use-beside.tsx';
 
 export function ResumeStep({ go }: { go: Go }) {
   const at = useAtCheck();
-  const take = at.takes.at(-1);
+  const take = at.takes.at(-1) ?? null;
+  const beside = useBeside(take);
   const spot = take ? (spotToRead(take, at.check, null) ?? 1) : 1;
-  const draft = useBenchDraft(draftOfSpot(take ?? null, at, spot), '');
+  const draft = useBenchDraft(draftOfSpot(take, at, spot), '');
   if (!take) return null;
   return (
     <CheckPage
-      phase={take.phase}
-      {...(take.setup && { stands: setupWords(take.setup) })}
+      phase={phaseWords(take)}
+      stands={standsWords(at.check, take.method, take.setup)}
       prompt={
         <>
           <h1 className="say">Did the drum move since?</h1>
@@ -32,7 +32,7 @@ export function ResumeStep({ go }: { go: Go }) {
         { key: 'Enter', words: 'No, go on', isFilled: true, onPress: () => go(goOn) },
         { key: 'P', words: 'Yes, start over', onPress: () => go(begin(at)) },
       ]}
-      aside={<PackNow />}
+      aside={beside}
     >
       {draft.value !== '' && (
         <Notice>

@@ -8,7 +8,15 @@ import { useAtCheck } from './at-check.ts';
 import { verdictWord } from './check-facts.ts';
 import styles from './RunningReading.module.css';
 
-export function RunningReading({ evaluation, expected }: { evaluation: Evaluation; expected: number | null }) {
+type RunningReadingProps = {
+  evaluation: Evaluation;
+  /** What the plates were expected to read. */
+  expected: number | null;
+  /** The figure and the verdict alone. */
+  isShort?: boolean;
+};
+
+export function RunningReading({ evaluation, expected, isShort = false }: RunningReadingProps) {
   const { check, words, settings } = useAtCheck();
   const { mean, min, max, expanded, spots, verdict, variantName, remarks } = evaluation;
   if (mean === null || min === null || max === null) return <p className="quiet">{verdict.reason}</p>;
@@ -39,11 +47,9 @@ export function RunningReading({ evaluation, expected }: { evaluation: Evaluatio
           {...(isVariant && { words: variantName })}
         />
       </p>
-      {facts.length > 0 && <p className="quiet">{facts.join(' · ')}</p>}
+      {!isShort && facts.length > 0 && <p className="quiet">{facts.join(' · ')}</p>}
       {!isVariant && verdict.reason !== '' && <p>{verdict.reason}</p>}
-      {remarks.map((remark) => (
-        <p key={remark}>{remark}</p>
-      ))}
+      {!isShort && remarks.map((remark) => <p key={remark}>{remark}</p>)}
     </div>
   );
 }

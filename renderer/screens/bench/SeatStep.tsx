@@ -2,19 +2,22 @@
 
 import { Notice } from '../../components/Notice.tsx';
 import { FailureSentence } from '../../frame/FailureSentence.tsx';
+import { useAtCheck } from './at-check.ts';
 import { type Go, goOn } from './bench-step.ts';
 import { CheckPage } from './CheckPage.tsx';
-import { PackNow } from './PackNow.tsx';
 import { useReadingActs } from './reading-acts.ts';
 import type { ReadingPlan } from './reading-plan.ts';
-import { setupWords } from './setup-words.ts';
+import { standsWords } from './setup-words.ts';
+import { useBeside } from './use-beside.tsx';
 
 export function SeatStep({ plan, go }: { plan: ReadingPlan; go: Go }) {
+  const beside = useBeside();
+  const { check } = useAtCheck();
   const acts = useReadingActs();
   return (
     <CheckPage
       phase={plan.phase}
-      {...(plan.setup && { stands: setupWords(plan.setup) })}
+      stands={standsWords(check, plan.method, plan.setup)}
       prompt={
         <h1 className="say">
           <b>Hand off.</b>
@@ -26,7 +29,7 @@ export function SeatStep({ plan, go }: { plan: ReadingPlan; go: Go }) {
         { key: 'Enter', words: 'Seated', isFilled: true, onPress: () => acts.startThen(plan, () => go(goOn)) },
         { key: 'B', words: 'Back', onPress: () => go({ at: 'ring', plan }) },
       ]}
-      aside={<PackNow />}
+      aside={beside}
     >
       <Notice kind="caution">
         40 psi on 12 square inches closes with about 500 pounds. Air a touch first, then full. No face or hand above,

@@ -5,7 +5,7 @@ import { useAtCheck } from './at-check.ts';
 import type { Go } from './bench-step.ts';
 import { CheckPage } from './CheckPage.tsx';
 import { EarlierTakes } from './EarlierTakes.tsx';
-import { firstPlan, type ReadingPlan, spotsOf } from './reading-plan.ts';
+import { firstPlan, type ReadingPlan, spotsOf, wasRead } from './reading-plan.ts';
 import styles from './SetUpStep.module.css';
 import { SetupCard } from './SetupCard.tsx';
 import { usualSetup } from './setup-words.ts';
@@ -17,6 +17,7 @@ export function SetUpStep({ go }: { go: Go }) {
   const { check, lastSetup } = at;
   const [plan, setPlan] = useState(() => firstPlan(at));
   const [isCardOpen, openCard] = useState(lastSetup === null);
+  const [isFilling, fill] = useState(false);
   const isByAir = plan.method === 'air';
   const setup = plan.setup ?? lastSetup ?? usualSetup(check.waveState);
   const goOn = () => {
@@ -39,7 +40,18 @@ export function SetUpStep({ go }: { go: Go }) {
       }
       keys={[
         { key: 'Enter', words: filled, isFilled: true, onPress: goOn },
-        ...(isByAir && !isCardOpen ? [{ key: 'D', words: 'Set up differently', onPress: () => openCard(true) }] : []),
+        ...(isByAir && !isFilling
+          ? [
+              {
+                key: 'D',
+                words: isCardOpen ? 'Fill it in' : 'Set up differently',
+                onPress: () => {
+                  openCard(true);
+                  fill(true);
+                },
+              },
+            ]
+          : []),
         { key: 'F', words: phaseKey(nextPhase[plan.phase]), onPress: () => change({ phase: nextPhase[plan.phase] }) },
         plan.mode === 'quick'
           ? { key: 'Q', words: 'All spots', onPress: () => change({ mode: 'final' }) }
@@ -48,10 +60,16 @@ export function SetUpStep({ go }: { go: Go }) {
           ? { key: 'L', words: 'By feeler', isRare: true, onPress: () => change({ method: 'feeler' }) }
           : { key: 'L', words: 'By air', isRare: true, onPress: () => change({ method: check.method }) },
       ]}
-      aside={<EarlierTakes />}
+      aside={wasRead(at.takes) ? <EarlierTakes takes={at.takes} /> : undefined}
     >
       {isByAir && isCardOpen && (
-        <SetupCard setup={setup} onChange={(changed) => change({ setup: changed })} onFinish={goOn} />
+        <SetupCard
+          key={String(isFilling)}
+          isFilling={isFilling}
+          setup={setup}
+          onChange={(changed) => change({ setup: changed })}
+          onFinish={goOn}
+        />
       )}
       {isByAir && !isCardOpen && (
         <ul className={styles.card} aria-label="Setup card">

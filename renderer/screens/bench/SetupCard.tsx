@@ -12,11 +12,11 @@ import { TextField } from '../../components/TextField.tsx';
 import { useAtCheck } from './at-check.ts';
 import styles from './SetupCard.module.css';
 
-type SetupCardProps = { setup: Setup; onChange: (setup: Setup) => void; onFinish: () => void };
+type SetupCardProps = { setup: Setup; isFilling: boolean; onChange: (setup: Setup) => void; onFinish: () => void };
 
 const psi = unitNamed('psi');
 
-export function SetupCard({ setup, onChange, onFinish }: SetupCardProps) {
+export function SetupCard({ setup, isFilling, onChange, onFinish }: SetupCardProps) {
   const { decimalMark } = useAtCheck().settings;
   const [air, setAir] = useState(setup.air_pa === null ? '' : formatAmount(setup.air_pa, psi, { decimals: 0 }));
   const [face, setFace] = useState(String(setup.dialFaceCounts));
@@ -42,15 +42,15 @@ export function SetupCard({ setup, onChange, onFinish }: SetupCardProps) {
         value={air}
         onChange={typeAir}
         refusal={typedAir.ok ? null : typedAir.refusal.message}
-        autoFocus
+        autoFocus={isFilling}
       />
       <TextField label="Port that is fed" value={setup.port} onChange={(port) => change({ port })} />
       <RadioGroup
         label="Dial base on"
         size="bench"
         options={[
-          { id: 'drum', words: 'the drum' },
-          { id: 'pump or lower drum', words: 'the pump or a lower drum' },
+          { id: 'drum', words: 'drum' },
+          { id: 'pump or lower drum', words: 'pump or lower drum' },
         ]}
         value={setup.dialBase}
         onChange={(dialBase) => change({ dialBase })}

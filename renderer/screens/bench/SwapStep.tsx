@@ -1,6 +1,5 @@
 // One swap to be done: what comes out, what goes in, what it should then read, drawn before and after.
 
-import type { ReactNode } from 'react';
 import { chanceWords } from '../../../app/packs/chance-words.ts';
 import type { SwapOption } from '../../../app/packs/packs.contract.ts';
 import { formatLength } from '../../../app/quantities/format-amount.ts';
@@ -13,9 +12,9 @@ import { useAtCheck, usePack } from './at-check.ts';
 import type { Go } from './bench-step.ts';
 import { CheckPage } from './CheckPage.tsx';
 import { ReadingBand } from './ReadingBand.tsx';
-import { ReadsTable } from './ReadsTable.tsx';
 import result from './ResultStep.module.css';
 import { RunningReading } from './RunningReading.tsx';
+import { SpotsAcross } from './SpotsAcross.tsx';
 import { SwapDrawing } from './SwapDrawing.tsx';
 import styles from './SwapStep.module.css';
 import { slotChanges, swapLines, swapOrder } from './swap-words.ts';
@@ -36,7 +35,7 @@ export function SwapStep({ changes, go }: { changes: number; go: Go }) {
 }
 
 function Swap({ option, go }: { option: SwapOption; go: Go }) {
-  const { check, takes, settings, words } = useAtCheck();
+  const { check, takes, settings } = useAtCheck();
   const rebuild = useRebuild(go);
   const write = (length_nm: number) => formatLength(length_nm, settings.lengthUnit, undefined, settings.decimalMark);
   const take = takes.findLast((each) => each.evaluation.mean !== null && each.method === check.method);
@@ -70,17 +69,16 @@ function Swap({ option, go }: { option: SwapOption; go: Go }) {
         <div className={result.so}>
           <section className={result.is}>
             <h2>Clearance as it is</h2>
-            <RunningReading evaluation={take.evaluation} expected={null} />
+            <RunningReading evaluation={take.evaluation} expected={null} isShort />
             <ReadingBand
-              evaluation={take.evaluation}
+              take={take}
               expected={{ value: option.predicted_nm, expanded: option.expanded_nm, label: 'after the swap' }}
             />
-            <ReadsTable take={take} />
+            <SpotsAcross take={take} />
           </section>
-          {check.spots > 1 && take.evaluation.spots.length > 1 && <AroundDrum evaluation={take.evaluation} />}
+          {check.spots > 1 && take.evaluation.spots.length > 1 && <AroundDrum take={take} />}
         </div>
       )}
-      <p className="spoken">{words.unit}</p>
     </CheckPage>
   );
 }
@@ -88,58 +86,64 @@ function Swap({ option, go }: { option: SwapOption; go: Go }) {
 /** One plate for one is read across the bench; several stand slot by slot. */
 function SwapFigures({ option, write }: { option: SwapOption; write: (length_nm: number) => string }) {
   const changes = slotChanges(option);
-  const only = changes.length === 1 ? changes[0] : undefined;
+  const [only, ...more] = changes;
+  const size: Plate['size'] = more.length === 0 ? 'read' : 'say';
   return (
     <dl className={styles.figures}>
-      {only?.out && only.in ? (
+      {only?.out && only.in && more.length === 0 ? (
         <>
-          <Figure name="out" note={only.out.label}>
-            <span className="read">{write(only.out.height_nm)}</span>
-          </Figure>
-          <Figure name="in" note={only.in.label} isAct>
-            <span className="read">{write(only.in.height_nm)}</span>
-          </Figure>
+          <Figure name="out" plates={[{ ...only.out, size }]} write={write} />
+          <Figure name="in" plates={[{ ...only.in, size, isAct: true }]} write={write} />
         </>
       ) : (
         changes.map((change) => (
-          <Figure key={change.slotId} name={change.slotName} note="">
-            {change.out && (
-              <span className={styles.several}>{`${write(change.out.height_nm)} ${change.out.label} out`}</span>
-            )}
-            {change.in && (
-              <b
-                className={`${styles.several} ${styles.act}`}
-              >{`${write(change.in.height_nm)} ${change.in.label} in`}</b>
-            )}
-          </Figure>
+          <Figure
+            key={change.slotId}
+            name={change.slotName}
+            plates={[
+              ...(change.out ? [{ ...change.out, size, isOut: true }] : []),
+              ...(change.in ? [{ ...change.in, size, isAct: true }] : []),
+            ]}
+            write={write}
+          />
         ))
       )}
-      <Figure
-        name="then it should read"
-        note={option.probabilityInBand === null ? '' : `in the band: ${chanceWords(option.probabilityInBand)}`}
-      >
-        <ReadingWithUncertainty value={write(option.predicted_nm)} plusMinus={write(option.expanded_nm)} />
-      </Figure>
+      <div>
+        <dt>then it should read</dt>
+        <dd>
+          <ReadingWithUncertainty value={write(option.predicted_nm)} plusMinus={write(option.expanded_nm)} />
+        </dd>
+        {option.probabilityInBand !== null && (
+          <dd className={styles.note}>in the band: {chanceWords(option.probabilityInBand)}</dd>
+        )}
+      </div>
     </dl>
   );
 }
 
+type Plate = { height_nm: number; label: string; size: 'read' | 'say'; isOut?: boolean; isAct?: boolean };
+
 function Figure({
   name,
-  note,
-  isAct = false,
-  children,
+  plates,
+  write,
 }: {
   name: string;
-  note: string;
-  isAct?: boolean;
-  children: ReactNode;
+  plates: readonly Plate[];
+  write: (length_nm: number) => string;
 }) {
   return (
-    <div className={isAct ? styles.act : undefined}>
-      <dt>{isAct ? <b>{name}</b> : name}</dt>
-      <dd>{children}</dd>
-      {note !== '' && <dd className={styles.note}>{note}</dd>}
+    <div>
+      <dt>{name}</dt>
+      {plates.map(({ height_nm, label, size, isOut, isAct }) => (
+        <dd key={label || height_nm} className={isAct ? styles.act : undefined}>
+          <span className={size}>{write(height_nm)}</span>
+          <span className={size === 'read' ? styles.under : styles.beside}>
+            <span className="mono">{label}</span>
+            {plates.length > 1 && (isOut ? ' out' : ' in')}
+          </span>
+        </dd>
+      ))}
     </div>
   );
 }

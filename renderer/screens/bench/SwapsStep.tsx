@@ -11,13 +11,14 @@ import { useRead } from '../../rpc/use-read.ts';
 import { useAtCheck, usePack } from './at-check.ts';
 import { begin, type Go } from './bench-step.ts';
 import { CheckPage } from './CheckPage.tsx';
-import { PackNow } from './PackNow.tsx';
 import { SwapDrawing } from './SwapDrawing.tsx';
 import styles from './SwapsStep.module.css';
 import { swapLines } from './swap-words.ts';
+import { useBeside } from './use-beside.tsx';
 import { useHandKeys } from './use-hand-keys.ts';
 
 export function SwapsStep({ go }: { go: Go }) {
+  const beside = useBeside();
   const at = useAtCheck();
   const { job, settings, words } = at;
   const pack = usePack();
@@ -56,7 +57,7 @@ export function SwapsStep({ go }: { go: Go }) {
           ? [{ key: 'K', words: 'Keep as is', isRare: true, onPress: () => go({ at: 'keep' }) }]
           : []),
       ]}
-      aside={advised && advised.changes > 0 ? <SwapDrawing option={advised} /> : <PackNow />}
+      aside={advised && advised.changes > 0 ? <SwapDrawing option={advised} /> : beside}
     >
       {options.length > 0 && (
         <Table label="What each number of changes brings">
@@ -74,17 +75,19 @@ export function SwapsStep({ go }: { go: Go }) {
               <tr key={option.changes} className={option === advised ? styles.advised : undefined}>
                 <RowHead>{option.changes === 0 ? 'none' : option.changes}</RowHead>
                 <Cell>
-                  {option.changes === 0
-                    ? 'as it is'
-                    : swapLines(option, write).map((line) => (
-                        <span key={line} className={styles.line}>
-                          {line}
-                        </span>
-                      ))}
-                  {option.isNoBetter && <span className={styles.line}>No better than fewer changes.</span>}
-                  {option.equallyGood > 1 && (
-                    <span className={styles.quiet}>{option.equallyGood} sets come out equally good</span>
-                  )}
+                  <span className={styles.option}>
+                    {option.changes === 0
+                      ? 'as it is'
+                      : swapLines(option, write).map((line) => (
+                          <span key={line} className={styles.line}>
+                            {line}
+                          </span>
+                        ))}
+                    {option.isNoBetter && <span className={styles.line}>No better than fewer changes.</span>}
+                    {option.equallyGood > 1 && (
+                      <span className={styles.quiet}>{option.equallyGood} sets come out equally good</span>
+                    )}
+                  </span>
                 </Cell>
                 <Cell isNumber>
                   <b>{words.full(option.predicted_nm)}</b> ± {words.full(option.expanded_nm)}

@@ -42,7 +42,7 @@ export function WasherStep({ go }: { go: Go }) {
           : { key: 'Enter', words: 'Find the washer', isFilled: true, onPress: () => ask(washer.value) },
         { key: 'B', words: 'Back', onPress: () => go({ at: 'result' }) },
       ]}
-      aside={<EarlierTakes />}
+      aside={<EarlierTakes takes={at.takes} />}
     >
       {!best && (
         <EntryLine

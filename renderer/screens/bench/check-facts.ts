@@ -4,14 +4,20 @@ import type { Verdict as VerdictWord } from '../../../app/charts/verdict-mark.ts
 import { boundsOf } from '../../../app/readings/judge-take.ts';
 import type { Verdict } from '../../../app/readings/readings.contract.ts';
 import type { Check, Limits } from '../../../app/specs/spec-sheet.ts';
+import type { ShopWords } from '../../text/amount-words.ts';
 
 export function drawnLimits(limits: Limits): { readonly limits: DrawnLimits; readonly target: number | null } {
   const { lower, upper } = boundsOf(limits);
   return { limits: { low: lower, high: upper }, target: limits.kind === 'target' ? limits.target : null };
 }
 
-/** "25, 20 to 30", "at least 1", "90 wide or 118 wide". */
-export function askedFor(limits: Limits, words: AmountWords): string {
+/** "25, 20 to 30 thou", "at least 1 qt", "90 wide or 118 wide". */
+export function askedFor(limits: Limits, words: ShopWords): string {
+  if (limits.kind === 'variants') return limits.variants.map((variant) => variant.name).join(' or ');
+  return `${limitsInWords(limits, words)} ${words.unit}`.trim();
+}
+
+function limitsInWords(limits: Exclude<Limits, { kind: 'variants' }>, words: AmountWords): string {
   switch (limits.kind) {
     case 'target':
       return `${words.short(limits.target)}, ${words.short(limits.low)} to ${words.short(limits.high)}`;
@@ -21,8 +27,6 @@ export function askedFor(limits: Limits, words: AmountWords): string {
       return `at least ${words.short(limits.low)}`;
     case 'maximum':
       return `at most ${words.short(limits.high)}`;
-    case 'variants':
-      return limits.variants.map((variant) => variant.name).join(' or ');
   }
 }
 

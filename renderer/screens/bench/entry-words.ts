@@ -3,16 +3,14 @@
 import type { CheckOfJob } from '../../../app/jobs/jobs.contract.ts';
 import type { ReadingMethod } from '../../../app/specs/spec-sheet.ts';
 
-/** Beside the entry: "push-down and air travel, thou, such as 4 23". */
+/** Beside the entry: "push-down and air travel, thou". */
 export function entryLabel(check: Pick<CheckOfJob, 'unit'>, method: ReadingMethod, isZeroedAgain: boolean): string {
   const unit = check.unit === '' ? '' : `, ${check.unit}`;
   switch (method) {
     case 'air':
-      return isZeroedAgain
-        ? `push-down and the whole travel${unit}, such as 4 27`
-        : `push-down and air travel${unit}, such as 4 23`;
+      return isZeroedAgain ? `push-down and whole travel${unit}` : `push-down and air travel${unit}`;
     case 'feeler':
-      return `goes and stops${unit}, such as 30 31`;
+      return `goes and stops${unit}`;
     case 'dial':
       return `travel${unit}, or the dial at both ends`;
     case 'direct':
@@ -20,7 +18,7 @@ export function entryLabel(check: Pick<CheckOfJob, 'unit'>, method: ReadingMetho
     case 'count':
       return 'how many';
     case 'drop':
-      return `drop${unit}, or start and end, such as 40 37`;
+      return `drop${unit}, or start and end`;
   }
 }
 
@@ -36,7 +34,7 @@ export function readingOrder(check: Pick<CheckOfJob, 'quantity' | 'limits'>, met
     case 'count':
       return 'Count them.';
     case 'drop':
-      return 'Air a touch first, then full. Shut it off and watch the gauge for the time the spec says.';
+      return 'Full air, then shut it off: how far does it drop in the time?';
     case 'air':
       return '';
   }

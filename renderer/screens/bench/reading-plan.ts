@@ -39,8 +39,17 @@ export function isOfThePackNow(take: Take, pack: PackOfJob | null): boolean {
   return !newest || take.mockUpNumber === newest.number || (take.mockUpNumber === null && newest.number === 0);
 }
 
+export function wasRead(takes: readonly Take[]): boolean {
+  return takes.some((take) => take.readings.length > 0);
+}
+
 export function standingReadings(take: Take): readonly Reading[] {
   return take.readings.filter((reading) => reading.supersededById === null);
+}
+
+/** Every clearance that was read and stands, in the order of reading. */
+export function valuesRead(take: Take): readonly { readonly spot: number; readonly value: number }[] {
+  return standingReadings(take).flatMap(({ spot, value }) => (value === null ? [] : [{ spot, value }]));
 }
 
 export function spotsOf(take: Pick<Take, 'mode'>, check: Pick<CheckOfJob, 'spots'>): number {
@@ -79,7 +88,12 @@ export function isRead(take: Take, check: Pick<CheckOfJob, 'spots'>): boolean {
 
 /** "mark" or "90°": where a spot lies on the drum. */
 export function spotName(spot: number, spots: number): string {
-  return spot === 1 ? 'mark' : `${Math.round(((spot - 1) * 360) / spots)}°`;
+  return spot === 1 ? 'mark' : `${Math.round(degreesOf(spot, spots))}°`;
+}
+
+/** From the mark. */
+export function degreesOf(spot: number, spots: number): number {
+  return ((spot - 1) * 360) / spots;
 }
 
 /** What a line not yet written is kept as; before the take begins it belongs to the check. */
@@ -88,9 +102,18 @@ export function draftOfSpot(take: Take | null, { job, check }: AtCheck, spot: nu
   return `reading of ${of}, spot ${spot}`;
 }
 
-/** What the plates of this take’s mock-up were expected to read; null as found and where nothing was. */
-export function expectedOf(take: Take, pack: PackOfJob | null): { mean_nm: number; expanded_nm: number } | null {
-  if (take.phase === 'as found') return null;
+/** "as found", "mock-up 2", "final, mock-up 2". */
+export function phaseWords({ phase, mockUpNumber }: Pick<Take, 'phase' | 'mockUpNumber'>): string {
+  if (phase === 'as found' || !mockUpNumber) return phase;
+  return phase === 'mock-up' ? `mock-up ${mockUpNumber}` : `${phase}, mock-up ${mockUpNumber}`;
+}
+
+/** What the plates were expected to read: null as found, by another way than the spec means, and where nothing was. */
+export function expectedOf(
+  take: Take,
+  { check, pack }: Pick<AtCheck, 'check' | 'pack'>,
+): { mean_nm: number; expanded_nm: number } | null {
+  if (take.phase === 'as found' || take.method !== check.method) return null;
   const predicted = pack?.mockUps.find((mockUp) => mockUp.number === take.mockUpNumber)?.predicted;
   if (!predicted) return null;
   return { mean_nm: predicted.mean_nm, expanded_nm: normalCoverageFactor(0.95) * predicted.standardDeviation_nm };

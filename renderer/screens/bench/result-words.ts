@@ -15,10 +15,10 @@ export function resultSentence({ evaluation }: Take, { check, words }: Pick<AtCh
 }
 
 /** "It should have read 25.5 ± 3.2." once a mock-up was read that the plates had something to say about. */
-export function expectedSentence(take: Take, { pack, words }: Pick<AtCheck, 'pack' | 'words'>): string | null {
-  const expected = expectedOf(take, pack);
+export function expectedSentence(take: Take, at: Pick<AtCheck, 'check' | 'pack' | 'words'>): string | null {
+  const expected = expectedOf(take, at);
   if (!expected || take.evaluation.mean === null) return null;
-  return `It should have read ${words.full(expected.mean_nm)} ± ${words.full(expected.expanded_nm)}.`;
+  return `It should have read ${at.words.full(expected.mean_nm)} ± ${at.words.full(expected.expanded_nm)}.`;
 }
 
 export type NextAct = 'keep it' | 'read it final' | 'what to swap' | 'fit a washer' | 'measure more' | 'read it again';
