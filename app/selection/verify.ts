@@ -1,6 +1,9 @@
 // Adds every answer up again, from the question alone: shares no code with the search, so that a slip there shows here.
+
+import type { JointRequest } from './joint-request.ts';
 import type { SwapAnswer } from './next-swaps.ts';
 import type { PlateRequest, PlateSelection } from './select-plates.ts';
+import type { JointPlan, JointSelection } from './select-plates-jointly.ts';
 import type { SwapQuestion } from './swap-question.ts';
 
 const rounding = 1e-6;
@@ -130,4 +133,34 @@ function problemsInCounts(
 
 function sumOf({ thicknesses }: Pick<PlateRequest, 'thicknesses'>, counts: readonly number[]): number {
   return counts.reduce((sum, count, place) => sum + count * thicknesses[place]!, 0);
+}
+
+/** What is wrong with an answer to `selectPlatesJointly`, one sentence each; empty when everything adds up. */
+export function problemsInJointSelection(request: JointRequest, selection: JointSelection): string[] {
+  if (selection.status === 'Infeasible')
+    return selection.nearest ? problemsInPlan(request, selection.nearest, false) : [];
+  if (selection.status === 'Optimal') return problemsInPlan(request, selection, true);
+  const { best, bound, boundOn } = selection;
+  if (best === null) return [];
+  const problems = problemsInPlan(request, best, true);
+  if (best[boundOn] < bound) problems.push('The best known is better than the bound.');
+  return problems;
+}
+
+function problemsInPlan({ packs, ...bin }: JointRequest, plan: JointPlan, isWithinLimits: boolean): string[] {
+  const problems: string[] = [];
+  if (plan.packs.length !== packs.length) return ['There is not one choice for every pack.'];
+  for (const [pack, { clearance, counts }] of plan.packs.entries()) {
+    const { lower, upper } = packs[pack]!;
+    problems.push(...problemsInCounts({ ...bin, ...packs[pack]! }, counts, clearance));
+    if (isWithinLimits && (clearance < lower || clearance > upper)) problems.push('A pack is outside its limits.');
+  }
+  for (const [place, count] of bin.stock.entries()) {
+    const used = plan.packs.reduce((sum, { counts }) => sum + counts[place]!, 0);
+    if (used > count) problems.push('A plate is used twice.');
+  }
+  const deviations = plan.packs.map(({ clearance }, pack) => Math.abs(clearance - packs[pack]!.target));
+  if (deviations.reduce((sum, each) => sum + each, 0) !== plan.sum) problems.push('The sum of deviations is wrong.');
+  if (Math.max(...deviations) !== plan.largest) problems.push('The largest deviation is wrong.');
+  return problems;
 }
