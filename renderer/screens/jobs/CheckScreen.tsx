@@ -11,12 +11,12 @@ import { amountWords } from '../../text/amount-words.ts';
 import { holdsForWords, limitsWords, methodWords, waveWords } from '../../text/check-words.ts';
 import styles from './CheckScreen.module.css';
 import { LetItStand } from './LetItStand.tsx';
+import { LoadedJob } from './LoadedJob.tsx';
 import { TakeSection } from './TakeSection.tsx';
 
 export function CheckScreen({ jobId, checkId }: { jobId: number; checkId: number }) {
-  const job = useRead('jobs.getJob', { jobId });
   return (
-    <Loaded read={job}>
+    <LoadedJob jobId={jobId}>
       {(known) => {
         const check = known.checks.find((each) => each.checkId === checkId);
         return check ? (
@@ -29,7 +29,7 @@ export function CheckScreen({ jobId, checkId }: { jobId: number; checkId: number
           </EmptyState>
         );
       }}
-    </Loaded>
+    </LoadedJob>
   );
 }
 
@@ -77,7 +77,7 @@ function SpecLine({ job, check }: { job: Job; check: CheckOfJob }) {
     methodWords(check.method),
     waveWords(check.waveState),
     check.spots > 1 ? `${check.spots} spots` : '',
-    limits.kind === 'variants' ? '' : holdsForWords(check.holdsFor),
+    limits.kind === 'variants' || check.spots === 1 ? '' : holdsForWords(check.holdsFor),
   ].filter((each) => each !== '');
   return (
     <p className={styles.spec}>

@@ -2,19 +2,17 @@
 import type { Job } from '../../../app/jobs/jobs.contract.ts';
 import { EmptyState } from '../../components/EmptyState.tsx';
 import { LinkKey } from '../../frame/LinkKey.tsx';
-import { Loaded } from '../../frame/Loaded.tsx';
 import { useOpenShop } from '../../frame/open-shop.ts';
 import { PageHead } from '../../frame/PageHead.tsx';
-import { useRead } from '../../rpc/use-read.ts';
 import { ChecksTable } from './ChecksTable.tsx';
 import styles from './JobScreen.module.css';
+import { LoadedJob } from './LoadedJob.tsx';
 import { MissingList } from './MissingList.tsx';
 import { PacksOfJob } from './PacksOfJob.tsx';
 import { StagesOfJob } from './StagesOfJob.tsx';
 
 export function JobScreen({ jobId }: { jobId: number }) {
-  const read = useRead('jobs.getJob', { jobId });
-  return <Loaded read={read}>{(job) => <Ticket job={job} />}</Loaded>;
+  return <LoadedJob jobId={jobId}>{(job) => <Ticket job={job} />}</LoadedJob>;
 }
 
 function Ticket({ job }: { job: Job }) {

@@ -38,6 +38,7 @@ export function JobsScreen() {
           <TextField
             label="Find a job by number, customer, unit, vehicle, complaint or case tag"
             type="search"
+            maxLength={200}
             value={text}
             onChange={setText}
           />
