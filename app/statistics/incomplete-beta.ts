@@ -49,7 +49,7 @@ function evenFraction(a: number, b: number, x: number, y: number): number {
     ratio = denominator + numerator / ratio;
     const change = ratio * inverse;
     value *= change;
-    if (Math.abs(change - 1) < 2.3e-16) break;
+    if (!(Math.abs(change - 1) >= 2.3e-16)) break;
   }
   return value;
 }

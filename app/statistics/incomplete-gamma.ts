@@ -52,7 +52,7 @@ function upperFraction(shape: number, x: number): number {
     ratio = denominator + numerator / ratio;
     const change = ratio * inverse;
     value *= change;
-    if (Math.abs(change - 1) < 2.3e-16) break;
+    if (!(Math.abs(change - 1) >= 2.3e-16)) break;
   }
   return value;
 }

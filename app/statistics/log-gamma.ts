@@ -71,7 +71,7 @@ function logGammaNearTwo(offset: number): number {
  * Source: log(1 + u) = 2 artanh(u / (2 + u)), DLMF 4.6.5. Relative error below 1e-15.
  */
 export function excessOverLogarithm(value: number, onePlusValue: number): number {
-  if (Math.abs(value) > 0.5) return value - Math.log(onePlusValue);
+  if (!(Math.abs(value) <= 0.5)) return value - Math.log(onePlusValue);
   const ratio = value / (2 + value);
   const squared = ratio * ratio;
   let power = squared;

@@ -177,6 +177,13 @@ describe('what must hold between distributions, whatever the numbers', () => {
   it('endless degrees of freedom are the normal distribution', () => {
     expect(studentTCoverageFactor(0.95, Number.POSITIVE_INFINITY)).toBe(normalCoverageFactor(0.95));
     expectRelative(studentTCoverageFactor(0.95, 1e12), normalCoverageFactor(0.95), 1e-11);
+    expect(studentTCoverageFactor(0.95, 1e308)).toBe(normalCoverageFactor(0.95));
+  });
+
+  it('a factor too large for a double is infinite, one that just fits is found', () => {
+    // One degree of freedom in a hundred: the tail falls as t^−0.01, so ten times the tail is 1e100 times the factor.
+    expect(studentTCoverageFactor(1 - 1e-15, 0.01)).toBe(Number.POSITIVE_INFINITY);
+    expectRelative(studentTCoverageFactor(0.99, 0.01) / studentTCoverageFactor(0.9, 0.01), 1e100, 1e-9);
   });
 
   it('the probability between two points does not lose the digits of a narrow band', () => {

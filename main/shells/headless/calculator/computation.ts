@@ -68,8 +68,8 @@ export const probability = (what: string) => z.number().gt(0).lt(1).describe(wha
 export const numbers = (what: string) => z.array(z.number()).describe(what);
 /** JSON has no infinity, so it is written as a word. */
 export const degreesOfFreedom = z
-  .union([z.number().positive(), z.literal('infinity')])
+  .union([z.number().min(0.01), z.literal('infinity')])
   .transform((value) => (value === 'infinity' ? Number.POSITIVE_INFINITY : value))
-  .describe('more than zero, real, or "infinity"');
+  .describe('0.01 or more, real, or "infinity"');
 /** What somebody calls a part, a person or a group. */
 export const name = z.union([z.string(), z.number()]);

@@ -4,6 +4,7 @@ import { refuse } from '../../../../app/base/result.ts';
 import { decimalsOf, roundToDecimals } from '../../../../app/quantities/decimals.ts';
 import { nextSwaps } from '../../../../app/selection/next-swaps.ts';
 import { selectPlates } from '../../../../app/selection/select-plates.ts';
+import { selectPlatesJointly } from '../../../../app/selection/select-plates-jointly.ts';
 import { probabilityInside } from '../../../../app/statistics/conformity.ts';
 import { computation, mapResult, number, positive } from './computation.ts';
 
@@ -41,6 +42,46 @@ const plates = computation({
     'clearance = space − Σ thicknesses; exact, by the table of all sums.\nEqually near: the looser clearance; then, thickest plate first, the set with the thinner plate.',
   source: 'enumeration of reachable sums',
   compute: (input) => selectPlates({ ...input, setsWanted: mostSets }),
+});
+
+const jointly = computation({
+  name: 'select-plates-jointly',
+  purpose: 'the plates of several packs that share one stock',
+  input: z.strictObject({
+    thicknesses: wholes('that there are; whole numbers of one unit throughout'),
+    stock: wholes('how many of each, for all packs together'),
+    packs: z.array(
+      z.strictObject({
+        space: whole('what is there for plates and clearance together'),
+        plates: whole('exactly so many'),
+        target: whole('clearance aimed at'),
+        lower: whole('least clearance'),
+        upper: whole('most clearance'),
+      }),
+    ),
+    objective: z
+      .enum(['sum', 'largest'])
+      .describe('smallest sum of |clearance − target|, or first the largest of them'),
+  }),
+  outputs: {
+    status: '"Optimal", "Infeasible", or "BudgetExhausted" where the search stopped before it could prove its best',
+    packs: 'clearance and counts of each thickness, one a pack, in the order given; null where nothing is known to fit',
+    sum: 'of |clearance − target| over the packs',
+    largest: 'of them',
+    provedBy: 'where optimal: what shows that nothing is better',
+    blockedBy:
+      'where infeasible: the first pack that cannot be brought in alone, counted from 0, or "jointly", or "stock"',
+    nearest: 'where infeasible: the sharing that lies outside the limits by the least, or null',
+    bound: 'where the search stopped: proven, it cannot be below this; boundOn says what',
+  },
+  formula: 'clearance = space − Σ thicknesses; exact. The search is counted in steps, not in time, and draws nothing.',
+  source: 'bounds, exchange and branching over reachable sums',
+  compute: (input) =>
+    mapResult(selectPlatesJointly(input), (found) => {
+      if (found.status !== 'BudgetExhausted') return found;
+      const { best, ...stopped } = found;
+      return { ...stopped, packs: best?.packs ?? null, sum: best?.sum ?? null, largest: best?.largest ?? null };
+    }),
 });
 
 const piece = z.strictObject({ id: z.string(), thickness: positive('in one unit throughout') });
@@ -119,4 +160,4 @@ const swaps = computation({
   },
 });
 
-export const selectionComputations = [plates, swaps];
+export const selectionComputations = [plates, jointly, swaps];
