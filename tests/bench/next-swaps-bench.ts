@@ -1,5 +1,6 @@
 // Next swaps for every number of changes, six slots, beside HiGHS on the same instances.
 
+import loadHighs from 'highs';
 import { nextSwaps } from '../../app/selection/next-swaps.ts';
 import type { SwapQuestion } from '../../app/selection/swap-question.ts';
 import { problemsInSwaps } from '../../app/selection/verify.ts';
@@ -60,7 +61,8 @@ function everyChange(highs: Highs, instance: SwapInstance): number[] {
 }
 
 /** Returns whether every optimum agreed. */
-export function benchNextSwaps(highs: Highs): boolean {
+export async function benchNextSwaps(): Promise<boolean> {
+  const highs = await loadHighs();
   const cold = swapInstance(1, 60);
   const ourFirst = timed(() => nextSwaps(questionOf(cold))).milliseconds;
   const theirFirst = timed(() => everyChange(highs, cold)).milliseconds;
