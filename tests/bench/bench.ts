@@ -1,4 +1,5 @@
 // Benchmarks: `npm run bench`, or `npm run bench -- swaps` for one section. Exits 1 where an optimum differs.
+import { benchFleet } from './fleet-bench.ts';
 import { benchJointly } from './joint-bench.ts';
 import { machine } from './measure.ts';
 import { benchNextSwaps } from './next-swaps-bench.ts';
@@ -9,6 +10,7 @@ const sections: Record<string, () => Promise<boolean>> = {
   swaps: benchNextSwaps,
   jointly: benchJointly,
   rebuilds: benchRebuilds,
+  fleet: benchFleet,
 };
 
 const asked = process.argv.slice(2);
