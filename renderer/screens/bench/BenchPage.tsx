@@ -6,6 +6,10 @@ import { UnitTabs } from '../../components/UnitTabs.tsx';
 import styles from './BenchPage.module.css';
 import { byNumber, useOpenUnits, useTurnToUnit } from './bench-place.ts';
 
+/** Beyond these the way to another unit goes behind More, and tabs stand round the unit in hand. */
+const mostInRow = 4;
+const mostTabs = 6;
+
 type BenchPageProps = {
   job: Job;
   title: string;
@@ -26,7 +30,14 @@ export function BenchPage({ job, title, facts, prompt, aside, keys, children }: 
   const other = units[(here + 1) % units.length];
   const turn: BenchKey[] =
     other && other.jobId !== job.jobId
-      ? [{ key: 'U', words: `Other unit, ${other.number}`, isRare: 'always', onPress: () => turnTo(other.jobId) }]
+      ? [
+          {
+            key: 'U',
+            words: `Other unit, ${other.number}`,
+            isRare: keys.length > mostInRow ? 'always' : true,
+            onPress: () => turnTo(other.jobId),
+          },
+        ]
       : [];
   return (
     <div className={styles.page}>
@@ -39,7 +50,7 @@ export function BenchPage({ job, title, facts, prompt, aside, keys, children }: 
         {facts}
         <UnitTabs
           label="Open units"
-          units={units.map((unit) => ({ id: unit.jobId, words: String(unit.number) }))}
+          units={unitsNear(units, here).map((unit) => ({ id: unit.jobId, words: String(unit.number) }))}
           currentId={job.jobId}
           onChoose={turnTo}
         />
@@ -54,4 +65,9 @@ export function BenchPage({ job, title, facts, prompt, aside, keys, children }: 
       </div>
     </div>
   );
+}
+
+function unitsNear<T>(units: readonly T[], here: number): readonly T[] {
+  const first = Math.max(0, Math.min(here - 2, units.length - mostTabs));
+  return units.slice(first, first + mostTabs);
 }

@@ -106,7 +106,7 @@ export function PackContentsStep({ go }: { go: Go }) {
             slotId: slot.slotId,
             height: height_nm === null ? '' : write(height_nm),
             tag: filled?.tag ?? '',
-            note: filled || height_nm === null ? '' : 'nominal, not measured',
+            note: filled || height_nm === null ? '' : 'nominal',
           };
         })}
       />

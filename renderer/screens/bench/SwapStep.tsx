@@ -74,7 +74,9 @@ function Swap({ option, go }: { option: SwapOption; go: Go }) {
               take={take}
               expected={{ value: option.predicted_nm, expanded: option.expanded_nm, label: 'after the swap' }}
             />
-            <SpotsAcross take={take} />
+            <div className={result.reads}>
+              <SpotsAcross take={take} />
+            </div>
           </section>
           {check.spots > 1 && take.evaluation.spots.length > 1 && <AroundDrum take={take} />}
         </div>

@@ -13,7 +13,7 @@ import { begin, type Go } from './bench-step.ts';
 import { CheckPage } from './CheckPage.tsx';
 import { SwapDrawing } from './SwapDrawing.tsx';
 import styles from './SwapsStep.module.css';
-import { swapLines } from './swap-words.ts';
+import { type SlotChange, slotChanges } from './swap-words.ts';
 import { useBeside } from './use-beside.tsx';
 import { useHandKeys } from './use-hand-keys.ts';
 
@@ -60,53 +60,82 @@ export function SwapsStep({ go }: { go: Go }) {
       aside={advised && advised.changes > 0 ? <SwapDrawing option={advised} /> : beside}
     >
       {options.length > 0 && (
-        <Table label="What each number of changes brings">
-          <thead>
-            <tr>
-              <ColumnHead>changes</ColumnHead>
-              <ColumnHead>what leaves, what comes</ColumnHead>
-              <ColumnHead isNumber>should read</ColumnHead>
-              <ColumnHead isNumber>in the band</ColumnHead>
-              <ColumnHead />
-            </tr>
-          </thead>
-          <tbody>
-            {options.map((option) => (
-              <tr key={option.changes} className={option === advised ? styles.advised : undefined}>
-                <RowHead>{option.changes === 0 ? 'none' : option.changes}</RowHead>
-                <Cell>
-                  <span className={styles.option}>
-                    {option.changes === 0
-                      ? 'as it is'
-                      : swapLines(option, write).map((line) => (
-                          <span key={line} className={styles.line}>
-                            {line}
-                          </span>
-                        ))}
-                    {option.isNoBetter && <span className={styles.line}>No better than fewer changes.</span>}
-                    {option.equallyGood > 1 && (
-                      <span className={styles.quiet}>{option.equallyGood} sets come out equally good</span>
-                    )}
-                  </span>
-                </Cell>
-                <Cell isNumber>
-                  <b>{words.full(option.predicted_nm)}</b> ± {words.full(option.expanded_nm)}
-                </Cell>
-                <Cell isNumber>{option.probabilityInBand === null ? '' : chanceWords(option.probabilityInBand)}</Cell>
-                <Cell isNumber>
-                  {option.changes > 0 && (
-                    <Button size="bench" keyHint={String(option.changes)} onPress={() => take(option)}>
-                      Do this
-                    </Button>
-                  )}
-                </Cell>
+        <div className={styles.swaps}>
+          {' '}
+          <Table label="What each number of changes brings">
+            <thead>
+              <tr>
+                <ColumnHead>swaps</ColumnHead>
+                <ColumnHead>what leaves, what comes</ColumnHead>
+                <ColumnHead isNumber>should read</ColumnHead>
+                <ColumnHead isNumber>in the band</ColumnHead>
               </tr>
-            ))}
-          </tbody>
-        </Table>
+            </thead>
+            <tbody>
+              {options.map((option) => (
+                <tr key={option.changes} className={option === advised ? styles.advised : undefined}>
+                  <RowHead>
+                    <span className={styles.option}>
+                      {option.changes === 0 ? (
+                        'none'
+                      ) : (
+                        <Button size="bench" onPress={() => take(option)}>
+                          {option.changes === 1 ? '1 swap' : `${option.changes} swaps`}
+                        </Button>
+                      )}
+                    </span>
+                  </RowHead>
+                  <Cell>
+                    {slotChanges(option).map((change) => (
+                      <SlotLine key={change.slotId} change={change} write={write} />
+                    ))}
+                    {option.moved.map((move) => (
+                      <span key={move.sentence} className={styles.line}>
+                        {move.sentence}
+                      </span>
+                    ))}
+                    <span className={styles.quiet}>{remarkOn(option)}</span>
+                  </Cell>
+                  <Cell isNumber>
+                    <b>{words.full(option.predicted_nm)}</b> ± {words.full(option.expanded_nm)}
+                  </Cell>
+                  <Cell isNumber>{option.probabilityInBand === null ? '' : chanceWords(option.probabilityInBand)}</Cell>
+                </tr>
+              ))}
+            </tbody>
+          </Table>
+        </div>
       )}
       <FailureSentence error={plan.error} />
       {plan.data && <p className="small quiet">{plan.data.basis}</p>}
     </CheckPage>
   );
+}
+
+function SlotLine({ change, write }: { change: SlotChange; write: (length_nm: number) => string }) {
+  const { slotName, out } = change;
+  return (
+    <span className={styles.line}>
+      {slotName}:{' '}
+      {out && (
+        <>
+          {write(out.height_nm)}
+          <span className={styles.tag}> {out.label}</span> out
+        </>
+      )}
+      {out && change.in && ', '}
+      {change.in && (
+        <>
+          {write(change.in.height_nm)}
+          <span className={styles.tag}> {change.in.label}</span> in
+        </>
+      )}
+    </span>
+  );
+}
+
+function remarkOn({ changes, isNoBetter, equallyGood }: SwapOption): string {
+  if (changes === 0) return 'as it is';
+  const remarks = [isNoBetter && 'no better than fewer', equallyGood > 1 && `one of ${equallyGood} equally good sets`];
+  return remarks.filter(Boolean).join('; ');
 }
