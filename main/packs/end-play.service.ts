@@ -30,8 +30,14 @@ export async function planShim(reading: Reading, input: { jobId: number; checkId
   const bounds = boundsOf(check.limits);
   const middle = ((bounds.lower ?? 0) + (bounds.upper ?? bounds.lower ?? 0)) / 2;
   const target_nm = check.limits.kind === 'target' ? check.limits.target : middle;
-  const options = accepted(endPlayOptions(shimIn_nm + endPlay_nm, check.shims_nm, target_nm, bounds));
   const shown = (length_nm: number) => formatLength(length_nm, lengthUnit, undefined, decimalMark);
+  const space_nm = shimIn_nm + endPlay_nm;
+  const found = endPlayOptions(space_nm, check.shims_nm, target_nm, bounds);
+  if (!found.ok && found.refusal.code === 'nothing-fits') {
+    const wanted = `${shown(space_nm - target_nm)} ${lengthUnit}`;
+    throw new Refused('nothing-fits', `No washer on the sheet fits; one of ${wanted} would bring it to its target.`);
+  }
+  const options = accepted(found);
   const [best] = options;
   return {
     endPlay_nm,
