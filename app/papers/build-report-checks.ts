@@ -3,7 +3,7 @@ import { type AmountWords, type Limits, unitWords } from '../charts/amounts.ts';
 import { bandRow } from '../charts/band-row.ts';
 import { type Chart, text } from '../charts/shapes.ts';
 import { type Verdict, verdictRole, verdictWords } from '../charts/verdict-mark.ts';
-import { unitNamed } from '../quantities/units.ts';
+import { shownUnit, unitNamed } from '../quantities/units.ts';
 import type { BuildReportFacts, CheckFacts } from './build-report-facts.ts';
 import type { Block, Cell, Column, Row, Table } from './paper.ts';
 
@@ -11,12 +11,12 @@ const bandSize = { width: 102, height: 12.5, medium: 'paper' } as const;
 
 /** The words for a check's amounts: lengths set in thou or mm in the shop's unit, all else in the unit it was set in. */
 export function wordsOf(check: Pick<CheckFacts, 'unit'>, facts: BuildReportFacts): AmountWords {
-  return unitWords(shownUnit(check, facts), facts.decimalMark);
+  return unitWords(unitOf(check, facts), facts.decimalMark);
 }
 
 /** The unit a check's figures are written in. */
-export function shownUnit({ unit }: Pick<CheckFacts, 'unit'>, facts: BuildReportFacts): string {
-  return unit === 'thou' || unit === 'mm' ? facts.lengthUnit : unit;
+export function unitOf({ unit }: Pick<CheckFacts, 'unit'>, facts: BuildReportFacts): string {
+  return shownUnit(unit, facts.lengthUnit);
 }
 
 /** What the shop's unit is, said once at the head of the column. */
@@ -98,7 +98,7 @@ function isOrAre(count: number): string {
 
 /** Checks that are lengths in the shop's unit, one unit for the whole table; empty where there are none. */
 export function lengthTable(facts: BuildReportFacts): readonly Table[] {
-  const checks = facts.checks.filter((check) => shownUnit(check, facts) === facts.lengthUnit);
+  const checks = facts.checks.filter((check) => unitOf(check, facts) === facts.lengthUnit);
   const columns = columnsOf(unitInWords(facts));
   const rows = grouped(checks, (check) => check.group).flatMap(([group, members]) => {
     const methods = new Set(members.map((check) => check.method).filter((each) => each !== ''));
@@ -110,7 +110,7 @@ export function lengthTable(facts: BuildReportFacts): readonly Table[] {
 
 /** Everything else: each group says its own unit. */
 export function otherTable(facts: BuildReportFacts): readonly Table[] {
-  const checks = facts.checks.filter((check) => shownUnit(check, facts) !== facts.lengthUnit);
+  const checks = facts.checks.filter((check) => unitOf(check, facts) !== facts.lengthUnit);
   const heading = ({ group, unit }: CheckFacts) => (unit === '' ? group : `${group}, ${unit}`);
   const rows = grouped(checks, heading).flatMap(([group, members]) => [
     { kind: 'group', text: group } as const,

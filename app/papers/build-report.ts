@@ -1,6 +1,6 @@
 // The build report: what was found, what was built and how sure that is, for the shop's folder or for the customer.
 import { textWidth } from '../charts/text-box.ts';
-import { lengthTable, otherTable, shownUnit, summary } from './build-report-checks.ts';
+import { lengthTable, otherTable, summary, unitOf } from './build-report-checks.ts';
 import type { BuildReportFacts } from './build-report-facts.ts';
 import { markedNotes, packCharts, packSections } from './build-report-packs.ts';
 import { benchCautions, legend, limitsCaution } from './cautions.ts';
@@ -136,7 +136,7 @@ function heading(text: string): Block {
 
 /** "Line pressure, leak-down and torques": the groups that follow, by name. */
 function otherHeading(facts: BuildReportFacts): string {
-  const others = facts.checks.filter((check) => shownUnit(check, facts) !== facts.lengthUnit);
+  const others = facts.checks.filter((check) => unitOf(check, facts) !== facts.lengthUnit);
   const [first = '', ...more] = [...new Set(others.map((check) => check.group))];
   if (more.length > 3) return 'Other checks';
   const names = [first, ...more.map((name) => name.charAt(0).toLowerCase() + name.slice(1))];

@@ -55,6 +55,11 @@ export function unitNamed(name: string): Unit {
   return found;
 }
 
+/** The unit an amount set in `unit` is shown and typed in: thou and mm in the shop's own, all else as it was set. */
+export function shownUnit(unit: string, lengthUnit: LengthUnit): string {
+  return unit === 'thou' || unit === 'mm' ? lengthUnit : unit;
+}
+
 /** The unit a person means by what stands behind a number, or undefined. */
 export function unitSpelled(spelling: string, quantity: Quantity): Unit | undefined {
   const word = spelling.trim().toLowerCase();

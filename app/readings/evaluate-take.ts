@@ -1,6 +1,6 @@
 // What a take says: its spots, their mean and how sure it is, the verdict, and what a person should know beside it.
 import { formatAmount } from '../quantities/format-amount.ts';
-import { unitNamed } from '../quantities/units.ts';
+import { shownUnit, unitNamed } from '../quantities/units.ts';
 import type { Settings } from '../shop/shop.contract.ts';
 import type { Check, ReadingMethod } from '../specs/spec-sheet.ts';
 import { meanOf } from '../statistics/summary.ts';
@@ -161,7 +161,8 @@ function middleOf(values: readonly number[]): number {
 }
 
 function shown(take: TakeToEvaluate, amount: number): string {
-  return `${formatAmount(amount, unitNamed(take.check.unit))} ${take.check.unit}`;
+  const unit = shownUnit(take.check.unit, take.settings.lengthUnit);
+  return `${formatAmount(amount, unitNamed(unit), { decimalMark: take.settings.decimalMark })} ${unit}`;
 }
 
 function remarksOn(

@@ -1,5 +1,6 @@
 // Taking readings: begin a take, append a line, supersede a misread one, and say what a take amounts to.
 import { evaluateTake } from '../../app/readings/evaluate-take.ts';
+import { lineField } from '../../app/readings/line-field.ts';
 import type { NoteKind, Phase, Setup, Take } from '../../app/readings/readings.contract.ts';
 import {
   type LineField,
@@ -19,8 +20,6 @@ import { newestMockUpId } from '../packs/packs.repository.ts';
 import { getSettings, personAtWork } from '../shop/shop.service.ts';
 import { findCheck } from '../specs/specs.repository.ts';
 import * as repository from './readings.repository.ts';
-
-const usualDialFaceCounts = 100;
 
 export async function lastSetup(reading: Reading, input: { jobId: number; checkId: number }): Promise<Setup | null> {
   return (await repository.lastSetup(reading, input.jobId, input.checkId)) ?? null;
@@ -167,22 +166,6 @@ export async function noteAtSpot(
   await jobAtWork(writing, take.job_id);
   await repository.insertSpotNote(writing, { ...input, now });
   return {};
-}
-
-// Bare numbers of a length are in the unit the spec line is in, which the builder sees beside the entry.
-function lineField(
-  check: SavedCheck,
-  method: ReadingMethod,
-  setup: Setup | null,
-  settings: Settings,
-): Omit<LineField, 'isZeroedAgain' | 'meaning'> {
-  return {
-    method,
-    quantity: check.quantity,
-    unit: check.unit,
-    decimalMark: settings.decimalMark,
-    dialFaceCounts: setup?.dialFaceCounts ?? usualDialFaceCounts,
-  };
 }
 
 async function takeOfRow(
