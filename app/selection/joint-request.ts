@@ -23,7 +23,10 @@ export type JointRequest = {
   readonly nodeBudget?: number;
 };
 
-/** One pack over the sum of its plates: no cost from `aimLow` to `aimHigh`, outside it a step each; allowed from `least` to `most`. */
+/**
+ * What one pack wants of the sum of its plates: from `aimLow` to `aimHigh` it costs nothing, outside it costs what it is
+ * off; below `least` and above `most` it is not allowed.
+ */
 export type Goal = {
   readonly plates: number;
   readonly aimLow: number;

@@ -1,4 +1,4 @@
-// The exact search: plates are dealt out height by height, thickest first, bounded by what prices show.
+// The exact search: plates are dealt out height by height, the dearest first, bounded by what prices show.
 import type { Goal, JointProblem, Shares } from './joint-request.ts';
 import { cheapestEnd, type PricedSums, partsPerUnit, pricedSums } from './priced-sums.ts';
 
@@ -9,7 +9,8 @@ export type SearchResult =
   | { readonly kind: 'exhausted'; readonly bound: number };
 
 /**
- * The smallest sum of costs below `stopAt`, starting from a proven bound. An allowance is tried: everything within it
+ * The smallest sum of costs below `stopAt`, starting from a proven bound. The scarcest heights carry the highest prices
+ * and are dealt out first: who gets them decides most, and what is left is bounded well. An allowance is tried: everything within it
  * is refuted, or the first success is optimal; a refusal raises the allowance to the least that was in sight. Refuted
  * states are remembered with what they were proven to need, and packs to which the same is left count as the same.
  * `budget.left` counts steps down and is shared between searches.

@@ -5,7 +5,10 @@ import { type AddedPiece, heightsOf, idsOf, layOut, type PackSearch, type Remova
 import { type Draw, firstSetsMaking, setsMaking, sumAtOrAbove, sumAtOrBelow, sumNearest } from './reachable-sums.ts';
 import { type Band, checkQuestion, outsideBy, type SwapQuestion, sameClearance } from './swap-question.ts';
 
-/** Ids of the pieces that leave, thinnest first, and the pieces that come in, thinnest first; a can's id may repeat. */
+/**
+ * Ids of the pieces that leave, thinnest first, and the pieces that come in (those read before, then the others, thinnest
+ * first); a can's id may repeat.
+ */
 export type Swap = { readonly remove: readonly string[]; readonly add: readonly AddedPiece[] };
 
 export type SwapOption = Swap & {
@@ -50,13 +53,14 @@ type Candidate = {
 
 /**
  * For every number of changes from none to all: which fitted pieces to take out and which loose ones to put in. Every
- * removal (and every return of a piece that was in the pack before) is enumerated and every sum that can be added is in the table, so the answer is exact and needs no budget.
+ * removal is enumerated, with every return of a piece that was in the pack before, and every sum that can be added is
+ * in the table: so the answer is exact and needs no budget.
  *
  * Ranked by the chance of being in the band; chances within 1e-12 are equal and the nearer to the target wins; without
  * a band, the nearest to the target. What is still equal is decided by: the looser clearance; the thinnest pieces
- * leave first; fewer pieces read before go back in; of the sets that come in, compared thickest piece first, the one with the thinner piece. Groups and
- * equal pieces go by name. The order in which things are listed never matters. A number of changes for which there
- * are not enough loose pieces is left out.
+ * leave first; fewer pieces read before go back in; of the sets that come in, compared thickest piece first, the one
+ * with the thinner piece. Groups and equal pieces go by name. The order in which things are listed never matters. A
+ * number of changes for which there are not enough loose pieces is left out.
  *
  * Refuses: more than 12 fitted pieces, heights that are not whole and positive, a piece named twice, limits upside
  * down, heights too finely divided for the table of sums.
@@ -131,7 +135,7 @@ function bestOption(
   fewerChanges: readonly SwapOption[],
 ): SwapOption {
   const { band, target } = question;
-  const enough = Math.max(...candidates.map(({ chance }) => chance)) - sameChance;
+  const enough = candidates.reduce((most, { chance }) => Math.max(most, chance), 0) - sameChance;
   const plans = candidates
     .filter(({ chance }) => chance >= enough)
     .flatMap((candidate) =>
@@ -140,7 +144,7 @@ function bestOption(
         return { ...candidate, sum, clearance, deviation: Math.abs(clearance - target) };
       }),
     );
-  const deviation = Math.min(...plans.map((plan) => plan.deviation));
+  const deviation = plans.reduce((least, plan) => Math.min(least, plan.deviation), Number.POSITIVE_INFINITY);
   const isLooser = (plan: { clearance: number }) => plan.clearance > target + sameClearance;
   // The sort is stable: within one side of the target the removals keep their order.
   const equal = plans
@@ -155,7 +159,6 @@ function bestOption(
       option.absoluteDeviation <= absoluteDeviation + sameClearance,
   );
   const [{ remove, add }] = sets as [Swap];
-  const isListComplete = isComplete;
   return {
     changes,
     remove,
@@ -166,7 +169,7 @@ function bestOption(
     absoluteDeviation,
     isNoBetter,
     equallyGood: sets,
-    isListComplete,
+    isListComplete: isComplete,
   };
 }
 

@@ -18,7 +18,7 @@ export type PricedSums = {
 
 const largestTable = 2 ** 23;
 
-/** How many entries the table has; tables beyond a limit are not worth it. */
+/** Whether the table is small enough to be worth it: 8 million entries. */
 export function isPriceable(lots: readonly Lot[], mostPlates: number, step: number): boolean {
   return (lots.length + 1) * (mostPlates + 1) * widthOf(lots, mostPlates, step) <= largestTable;
 }

@@ -39,15 +39,15 @@ const usualBudget = 200_000;
 /**
  * Which plates go into which pack, so that the sum of |clearance − target| is smallest; or, for `largest`, first the
  * largest of them and then the sum. Proven optimal, proven impossible, or the best known with a bound where the budget
- * ends. Deterministic: the budget counts steps, not time, and nothing is drawn. Among equally good sharings the first
- * one met is given, and nothing more is promised about it.
+ * ends. Deterministic: the budget counts steps, not time, and nothing is left to chance. Among equally good sharings
+ * the first one met is given, and nothing more is promised about it.
  *
  * Refuses numbers that are not whole, lists of different length, limits upside down, no pack or more than 40, and
  * thicknesses too finely divided for a table of sums.
  *
  *     selectPlatesJointly({
  *       thicknesses: [20, 30], stock: [2, 1], objective: 'sum',
- *       packs: [{ space: 40, plates: 1, target: 10, lower: 5, upper: 15 }, { space: 33, plates: 1, target: 10, lower: 5, upper: 15 }],
+ *       packs: [40, 33].map((space) => ({ space, plates: 1, target: 10, lower: 5, upper: 15 })),
  *     });
  *     // { status: 'Optimal', packs: [{ clearance: 10, counts: [0, 1] }, { clearance: 13, counts: [1, 0] }], sum: 3, … }
  */
@@ -68,7 +68,7 @@ export function selectPlatesJointly(request: JointRequest): Result<JointSelectio
   const budget = { left: allowed };
   const ranOut = (shares: Shares | null, bound: number, boundOn: 'sum' | 'largest'): JointSelection => {
     const best = shares && planOf(request, problem, shares);
-    return { status: 'BudgetExhausted', best, bound, boundOn, nodes: allowed - budget.left };
+    return { status: 'BudgetExhausted', best, bound, boundOn, nodes: allowed - Math.max(0, budget.left) };
   };
 
   const held: Held =
