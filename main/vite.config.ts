@@ -34,6 +34,7 @@ export default defineConfig({
       input: {
         'electron-main': here('shells/electron/electron-main.ts'),
         serve: here('shells/headless/serve.ts'),
+        'paint-paper.worker': here('workers/paint-paper.worker.ts'),
       },
       output: { entryFileNames: '[name].js', chunkFileNames: '[name].js' },
     },

@@ -15,10 +15,9 @@ import { normalCoverageFactor } from '../../app/statistics/normal.ts';
 import type { OpenShop } from '../database/open-shop.ts';
 import type { Reading } from '../database/tables.ts';
 import { getPack } from '../packs/packs.service.ts';
-import { findFonts } from '../papers/fonts.ts';
-import { paintPaper } from '../papers/paint-paper.ts';
 import { listTakes } from '../readings/readings.service.ts';
 import { getSettings } from '../shop/shop.service.ts';
+import { paintInWorker } from '../workers/paint-paper.ts';
 import { getJob } from './ticket.service.ts';
 
 export async function printBuildReport(
@@ -26,7 +25,7 @@ export async function printBuildReport(
   input: { jobId: number; copy: Copy; paper?: 'letter' | 'A4' | undefined },
 ): Promise<{ fileName: string; pdfBase64: string }> {
   const facts = await shop.read((reading) => factsOf(reading, input, shop.clock().slice(0, 10)));
-  const pdf = await paintPaper(buildReport(facts), findFonts());
+  const pdf = await paintInWorker(buildReport(facts));
   const fileName = `job ${facts.jobNumber} build report, ${input.copy} copy.pdf`;
   return { fileName, pdfBase64: pdf.toString('base64') };
 }

@@ -56,7 +56,8 @@ async function start(): Promise<void> {
     minWidth: 1000,
     minHeight: 700,
     title: 'Thoubook',
-    webPreferences: { preload, contextIsolation: true, sandbox: true, nodeIntegration: false },
+    // Plugins: the report is shown by the PDF viewer that comes with the runtime.
+    webPreferences: { preload, contextIsolation: true, sandbox: true, nodeIntegration: false, plugins: true },
   });
   window.removeMenu();
   await window.loadURL(`${origin}/index.html`);
