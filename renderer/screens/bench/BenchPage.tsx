@@ -5,6 +5,7 @@ import { type BenchKey, KeyBar } from '../../components/KeyBar.tsx';
 import { UnitTabs } from '../../components/UnitTabs.tsx';
 import styles from './BenchPage.module.css';
 import { byNumber, useOpenUnits, useTurnToUnit } from './bench-place.ts';
+import { useTypeAnywhere } from './use-type-anywhere.ts';
 
 /** Beyond these the way to another unit goes behind More, and tabs stand round the unit in hand. */
 const mostInRow = 4;
@@ -26,6 +27,7 @@ type BenchPageProps = {
 export function BenchPage({ job, title, facts, prompt, aside, keys, children }: BenchPageProps) {
   const units = byNumber(useOpenUnits().data ?? []);
   const turnTo = useTurnToUnit();
+  useTypeAnywhere();
   const here = units.findIndex((unit) => unit.jobId === job.jobId);
   const other = units[(here + 1) % units.length];
   const turn: BenchKey[] =

@@ -10,6 +10,7 @@ import { useWrite } from '../../rpc/use-write.ts';
 import { useAtCheck, usePack } from './at-check.ts';
 import type { Go } from './bench-step.ts';
 import { CheckPage } from './CheckPage.tsx';
+import { keysWhen } from './keys-when.ts';
 import styles from './LooseSteelsStep.module.css';
 import { fittingSlot, heightAndTag } from './slot-filling.ts';
 import { useBenchDraft } from './use-bench-draft.ts';
@@ -31,6 +32,7 @@ export function LooseSteelsStep({ go }: { go: Go }) {
   const loose = useRead('stock.listLoose', { outline: '' });
   const outlines = adjusterOutlines(slots);
   const slot = outlines[chosen] ?? outlines[0];
+  const other = () => choose((chosen + 1) % outlines.length);
   const back = () => go(mockUps.length > 0 ? { at: 'swaps' } : { at: 'contents' });
   const write = (length_nm: number) => formatLength(length_nm, settings.lengthUnit, undefined, settings.decimalMark);
   if (!slot) return null;
@@ -66,9 +68,7 @@ export function LooseSteelsStep({ go }: { go: Go }) {
       keys={[
         { key: 'Enter', words: line.value.trim() === '' ? 'Done' : 'Add it', isFilled: true, onPress: add },
         { key: 'N', words: isCan ? 'A single one' : 'A can', onPress: () => setCan(!isCan) },
-        ...(outlines.length > 1
-          ? [{ key: 'O', words: 'Another kind', onPress: () => choose((chosen + 1) % outlines.length) }]
-          : []),
+        ...keysWhen(outlines.length > 1, { key: 'O', words: 'Another kind', onPress: other }),
       ]}
       aside={beside}
     >

@@ -7,6 +7,7 @@ import { useWrite } from '../../rpc/use-write.ts';
 import { useAtCheck, usePack } from './at-check.ts';
 import type { Go } from './bench-step.ts';
 import { CheckPage } from './CheckPage.tsx';
+import { keysWhen } from './keys-when.ts';
 import { PackDrawing } from './PackDrawing.tsx';
 import { heightsOf, stackOf } from './pack-stack.ts';
 import { SlotEntry } from './SlotEntry.tsx';
@@ -60,6 +61,11 @@ export function PackContentsStep({ go }: { go: Go }) {
     if (heightIn(chosen) !== null) return filling.skip();
     filling.refuse(`Type the height of ${filling.chosenName} first.`);
   };
+  const measureAll = () => {
+    askAll(true);
+    const first = slots.find((slot) => !fillings[slot.slotId]);
+    if (first) filling.moveTo(first.slotId);
+  };
   const isNearest = chosen !== null && chosen.slotId === slots[0]?.slotId;
   const offered = chosen && heightIn(chosen) !== null ? ` Enter takes ${write(heightIn(chosen) ?? 0)}.` : '';
   return (
@@ -75,19 +81,7 @@ export function PackContentsStep({ go }: { go: Go }) {
       keys={[
         { key: 'Enter', words: chosen ? 'Next' : 'That sits in it', isFilled: true, onPress: enter },
         { key: 'B', words: 'Back a slot', onPress: filling.towardPiston },
-        ...(asksAll
-          ? []
-          : [
-              {
-                key: 'F',
-                words: 'Measure the others too',
-                onPress: () => {
-                  askAll(true);
-                  const first = slots.find((slot) => !fillings[slot.slotId]);
-                  if (first) filling.moveTo(first.slotId);
-                },
-              },
-            ]),
+        ...keysWhen(!asksAll, { key: 'F', words: 'Measure the others too', onPress: measureAll }),
         { key: 'L', words: 'Loose plates', isRare: true, onPress: () => go({ at: 'loose' }) },
         { key: 'R', words: 'Back to the reading', isRare: true, onPress: () => go({ at: 'result' }) },
       ]}

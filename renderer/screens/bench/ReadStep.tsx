@@ -1,7 +1,6 @@
 // One line at one spot: the order, the huge entry, and what the lines so far come to.
 import { useState } from 'react';
 import type { NoteKind } from '../../../app/readings/readings.contract.ts';
-import { type TypedReading, valueOfReading } from '../../../app/readings/typed-line.ts';
 import { EnterThrough } from '../../components/EnterThrough.tsx';
 import { EntryLine } from '../../components/EntryLine.tsx';
 import type { BenchKey } from '../../components/KeyBar.tsx';
@@ -13,13 +12,20 @@ import { useAtCheck } from './at-check.ts';
 import type { Go, Step } from './bench-step.ts';
 import { CheckPage } from './CheckPage.tsx';
 import { entryLabel } from './entry-words.ts';
-import { ReadingBand } from './ReadingBand.tsx';
+import { keysWhen } from './keys-when.ts';
 import { ReadPrompt } from './ReadPrompt.tsx';
+import { ReadSoFar } from './ReadSoFar.tsx';
 import styles from './ReadStep.module.css';
-import { ReadsTable } from './ReadsTable.tsx';
-import { RunningReading } from './RunningReading.tsx';
 import { useReadingActs } from './reading-acts.ts';
-import { draftOfSpot, expectedOf, phaseWords, spotsOf, spotToRead, standingReadings, wasRead } from './reading-plan.ts';
+import {
+  draftOfSpot,
+  phaseWords,
+  type ReadingPlan,
+  spotsOf,
+  spotToRead,
+  standingReadings,
+  wasRead,
+} from './reading-plan.ts';
 import { SaidBack } from './SaidBack.tsx';
 import { standsWords } from './setup-words.ts';
 import { useBeside } from './use-beside.tsx';
@@ -70,82 +76,65 @@ export function ReadStep({ step, go }: { step: Extract<Step, { at: 'read' }>; go
     setEntryNumber((number) => number + 1);
   };
   const note = (what: NoteKind, sentence: string) => () => {
-    if (take)
-      acts.noteThen(
-        take.takeId,
-        spot,
-        what,
-        back(() => say(sentence)),
-      );
+    const told = back(() => say(sentence));
+    if (take) acts.noteThen(take.takeId, spot, what, told);
   };
   const end = (what: NoteKind) => () => {
     if (take) acts.noteThen(take.takeId, spot, what, () => go({ at: 'result' }));
   };
-  const last = standing.at(-1);
-  const here = standing.findLast((reading) => reading.spot === spot) ?? last;
   const isByAir = method === 'air';
+  const here = standing.findLast((reading) => reading.spot === spot) ?? standing.at(-1);
+  const redo = () => here && go({ at: 'redo', readingId: here.readingId, back: step });
+  const changePlan = (part: Partial<ReadingPlan>) => plan && go({ ...step, plan: { ...plan, ...part } });
+  const otherPhase = plan?.phase === 'as found' ? 'final' : 'as found';
+  const canNote = isByAir && take !== null;
   const keys: BenchKey[] = [
-    { key: 'Enter', words: 'Accept', isFilled: true, onPress: () => line.commit() },
-    ...(line.isAsked
-      ? [
-          { key: 'A', words: 'Air only', onPress: () => line.commit('air only') },
-          { key: 'T', words: 'The whole', onPress: () => line.commit('total') },
-        ]
-      : []),
-    ...(here
-      ? [{ key: 'R', words: 'Redo', onPress: () => go({ at: 'redo', readingId: here.readingId, back: step }) }]
-      : []),
-    ...(spot > 1 ? [{ key: 'B', words: 'Back a spot', onPress: back(() => goBackTo(spot - 1)) }] : []),
-    ...(isByAir && take
-      ? ([
-          {
-            key: 'Z',
-            words: isZeroedAgain ? 'Not zeroed again' : 'Zeroed again',
-            onPress: back(() => setZeroedAgain(!isZeroedAgain)),
-          },
-          {
-            key: 'L',
-            words: 'Lost zero',
-            onPress: note('lost zero', 'Lost zero, noted. Zero the dial and do this spot again.'),
-          },
-          { key: 'H', words: 'Will not hold', isRare: true, onPress: end('will not hold air') },
-        ] satisfies BenchKey[])
-      : []),
-    ...(standing.length > 0
-      ? [{ key: 'E', words: 'Enough', isRare: true, onPress: end('enough') } satisfies BenchKey]
-      : []),
-    ...(isByAir && take
-      ? ([
-          {
-            key: 'N',
-            words: 'Not back to zero',
-            isRare: 'always',
-            onPress: note('not back to zero', 'Not back to zero, noted. Do this spot again.'),
-          },
-          {
-            key: 'P',
-            words: 'Plates re-clocked',
-            isRare: 'always',
-            onPress: note('plates re-clocked', 'Plates re-clocked, noted.'),
-          },
-        ] satisfies BenchKey[])
-      : []),
-    ...(plan && !isByAir
-      ? [
-          {
-            key: 'F',
-            words: plan.phase === 'as found' ? 'It is final' : 'It is as found',
-            onPress: back(() =>
-              go({ ...step, plan: { ...plan, phase: plan.phase === 'as found' ? 'final' : 'as found' } }),
-            ),
-          },
-        ]
-      : []),
-    ...(take && take.evaluation.budget.length > 0
-      ? [{ key: '?', words: 'Why', isRare: 'always', onPress: back(() => openWhy(!isWhyOpen)) } satisfies BenchKey]
-      : []),
+    { key: 'Enter', words: 'Accept', isFilled: true, onPress: back(() => line.commit()) },
+    ...line.answers,
+    ...keysWhen(here !== undefined, { key: 'R', words: 'Redo', onPress: redo }),
+    ...keysWhen(spot > 1, { key: 'B', words: 'Back a spot', onPress: back(() => goBackTo(spot - 1)) }),
+    ...keysWhen(
+      canNote,
+      {
+        key: 'Z',
+        words: isZeroedAgain ? 'Not zeroed again' : 'Zeroed again',
+        onPress: back(() => setZeroedAgain(!isZeroedAgain)),
+      },
+      {
+        key: 'L',
+        words: 'Lost zero',
+        onPress: note('lost zero', 'Lost zero, noted. Zero the dial and do this spot again.'),
+      },
+      { key: 'H', words: 'Will not hold', isRare: true, onPress: end('will not hold air') },
+    ),
+    ...keysWhen(standing.length > 0, { key: 'E', words: 'Enough', isRare: true, onPress: end('enough') }),
+    ...keysWhen(
+      canNote,
+      {
+        key: 'N',
+        words: 'Not back to zero',
+        isRare: 'always',
+        onPress: note('not back to zero', 'Not back to zero, noted. Do this spot again.'),
+      },
+      {
+        key: 'P',
+        words: 'Plates re-clocked',
+        isRare: 'always',
+        onPress: note('plates re-clocked', 'Plates re-clocked, noted.'),
+      },
+    ),
+    ...keysWhen(plan !== null && !isByAir, {
+      key: 'F',
+      words: `It is ${otherPhase}`,
+      onPress: back(() => changePlan({ phase: otherPhase })),
+    }),
+    ...keysWhen(take !== null && take.evaluation.budget.length > 0, {
+      key: '?',
+      words: 'Why',
+      isRare: 'always',
+      onPress: back(() => openWhy(!isWhyOpen)),
+    }),
   ];
-  const expected = take && expectedOf(take, at);
 
   return (
     <CheckPage
@@ -195,33 +184,11 @@ export function ReadStep({ step, go }: { step: Extract<Step, { at: 'read' }>; go
           <TextField
             label="What was changed before it"
             value={plan.note}
-            onChange={(text) => go({ ...step, plan: { ...plan, note: text } })}
+            onChange={(text) => changePlan({ note: text })}
           />
         </EnterThrough>
       )}
-      {take && (
-        <>
-          <div className={styles.so}>
-            <RunningReading evaluation={take.evaluation} expected={expected?.mean_nm ?? null} />
-            <ReadsTable take={take} typing={{ spot, line: typedLine(line.reading) }} />
-          </div>
-          <ReadingBand
-            take={take}
-            expected={expected && { value: expected.mean_nm, expanded: expected.expanded_nm, label: 'expected' }}
-          />
-        </>
-      )}
+      {take && <ReadSoFar take={take} typing={{ spot, line: line.reading }} />}
     </CheckPage>
   );
-}
-
-function typedLine(reading: TypedReading | null) {
-  if (!reading) return null;
-  const isByAir = reading.method === 'air';
-  return {
-    push: isByAir ? reading.push : null,
-    air: isByAir ? reading.air : null,
-    value: valueOfReading(reading),
-    isAirOnly: isByAir && reading.isAirOnly,
-  };
 }

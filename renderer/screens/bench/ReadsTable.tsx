@@ -5,12 +5,12 @@ import { useAtCheck } from './at-check.ts';
 import styles from './ReadsTable.module.css';
 import { spotName, spotsOf, standingReadings } from './reading-plan.ts';
 
-type Line = Pick<Reading, 'push' | 'air' | 'value' | 'isAirOnly'>;
+export type ReadLine = Pick<Reading, 'push' | 'air' | 'value' | 'isAirOnly'>;
 
-type ReadsTableProps = {
+export type ReadsTableProps = {
   take: Take;
   /** What is being typed now, at which spot; its amounts as far as they are understood. */
-  typing?: { readonly spot: number; readonly line: Line | null } | null;
+  typing?: { readonly spot: number; readonly line: ReadLine | null } | null;
 };
 
 export function ReadsTable({ take, typing = null }: ReadsTableProps) {
@@ -19,9 +19,9 @@ export function ReadsTable({ take, typing = null }: ReadsTableProps) {
   const spots = Math.max(spotsOf(take, check), ...take.readings.map((reading) => reading.spot));
   const standing = standingReadings(take);
   const rows = Array.from({ length: spots }, (_, index) => index + 1).flatMap((spot) => {
-    const lines: Line[] = standing.filter((reading) => reading.spot === spot);
+    const lines: ReadLine[] = standing.filter((reading) => reading.spot === spot);
     const isTyped = typing?.spot === spot;
-    const shown: (Line | null)[] = isTyped ? [...lines, typing.line] : lines.length > 0 ? lines : [null];
+    const shown: (ReadLine | null)[] = isTyped ? [...lines, typing.line] : lines.length > 0 ? lines : [null];
     return shown.map((line, index) => ({ spot, index, line, isNow: isTyped && index === shown.length - 1 }));
   });
   const { evaluation } = take;

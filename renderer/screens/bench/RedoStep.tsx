@@ -1,10 +1,12 @@
 // A line was misread: why, and what stands in its place. The misread one is kept.
 import { useState } from 'react';
 import { EntryLine } from '../../components/EntryLine.tsx';
+import type { BenchKey } from '../../components/KeyBar.tsx';
 import { useAtCheck } from './at-check.ts';
 import type { Go, Step } from './bench-step.ts';
 import { CheckPage } from './CheckPage.tsx';
 import { entryLabel } from './entry-words.ts';
+import { keysWhen } from './keys-when.ts';
 import { ReadsTable } from './ReadsTable.tsx';
 import { useReadingActs } from './reading-acts.ts';
 import { phaseWords, spotName, spotToRead } from './reading-plan.ts';
@@ -36,6 +38,18 @@ export function RedoStep({ step, go }: { step: Extract<Step, { at: 'redo' }>; go
   });
   if (!take || !misread) return null;
   const leave = { key: 'B', words: 'Leave it as it is', onPress: () => go(step.back) };
+  const whys: BenchKey[] = reasons.map((words, index) => ({
+    key: index === 0 ? 'Enter' : String(index + 1),
+    words: words.charAt(0).toUpperCase() + words.slice(1),
+    isFilled: index === 0,
+    onPress: () => choose(words),
+  }));
+  const zeroed = isZeroedAgain ? 'Not zeroed again' : 'Zeroed again';
+  const puts: BenchKey[] = [
+    { key: 'Enter', words: 'Put it in its place', isFilled: true, onPress: line.commit },
+    ...line.answers,
+    ...keysWhen(take.method === 'air', { key: 'Z', words: zeroed, onPress: () => setZeroedAgain(!isZeroedAgain) }),
+  ];
   const place = check.spots > 1 ? ` at spot ${misread.spot}, ${spotName(misread.spot, check.spots)}` : '';
   return (
     <CheckPage
@@ -56,37 +70,7 @@ export function RedoStep({ step, go }: { step: Extract<Step, { at: 'redo' }>; go
           )}
         </h1>
       }
-      keys={
-        reason === null
-          ? [
-              ...reasons.map((words, index) => ({
-                key: index === 0 ? 'Enter' : String(index + 1),
-                words: words.charAt(0).toUpperCase() + words.slice(1),
-                isFilled: index === 0,
-                onPress: () => choose(words),
-              })),
-              leave,
-            ]
-          : [
-              { key: 'Enter', words: 'Put it in its place', isFilled: true, onPress: () => line.commit() },
-              ...(line.isAsked
-                ? [
-                    { key: 'A', words: 'Air only', onPress: () => line.commit('air only') },
-                    { key: 'T', words: 'The whole', onPress: () => line.commit('total') },
-                  ]
-                : []),
-              ...(take.method === 'air'
-                ? [
-                    {
-                      key: 'Z',
-                      words: isZeroedAgain ? 'Not zeroed again' : 'Zeroed again',
-                      onPress: () => setZeroedAgain(!isZeroedAgain),
-                    },
-                  ]
-                : []),
-              leave,
-            ]
-      }
+      keys={reason === null ? [...whys, leave] : [...puts, leave]}
       aside={beside}
     >
       {reason !== null && (

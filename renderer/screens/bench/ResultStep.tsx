@@ -8,11 +8,12 @@ import { AroundDrum } from './AroundDrum.tsx';
 import { useAtCheck } from './at-check.ts';
 import { begin, type Go, goOn } from './bench-step.ts';
 import { CheckPage } from './CheckPage.tsx';
+import { keysWhen } from './keys-when.ts';
 import { ReadingBand } from './ReadingBand.tsx';
 import styles from './ResultStep.module.css';
 import { RunningReading } from './RunningReading.tsx';
 import { useReadingActs } from './reading-acts.ts';
-import { expectedOf, phaseWords, roundsRead, standingReadings } from './reading-plan.ts';
+import { expectedOf, phaseWords, planOf, roundsRead, standingReadings } from './reading-plan.ts';
 import { expectedSentence, nextAct, resultSentence } from './result-words.ts';
 import { SpotsAcross } from './SpotsAcross.tsx';
 import { standsWords } from './setup-words.ts';
@@ -34,37 +35,33 @@ export function ResultStep({ go }: { go: Go }) {
   const expected = expectedOf(take, at);
   const act = nextAct(take, at);
 
+  const washer = () => go({ at: 'washer' });
   const keep = () => void navigate({ to: '/bench', search: { unit: job.jobId } });
   const swap = () => go(mockUp || pack?.mockUps.length ? { at: 'swaps' } : { at: 'contents' });
   const more = () => go({ at: 'read', plan: null, rounds: roundsRead(take, check) + 1 });
   const again = () => go(begin(at));
-  const final = () => acts.startThen({ ...take, phase: 'final', mode: 'final', note: '' }, () => go(goOn));
+  const final = () => acts.startThen({ ...planOf(take), phase: 'final', mode: 'final', note: '' }, () => go(goOn));
   const does = {
     'keep it': { words: 'Keep it', onPress: keep },
     'read it final': { words: 'Read it final', onPress: final },
     'what to swap': { words: 'What to swap', onPress: swap },
-    'fit a washer': { words: 'Which washer', onPress: () => go({ at: 'washer' }) },
+    'fit a washer': { words: 'Which washer', onPress: washer },
     'measure more': { words: 'Measure more', onPress: more },
     'read it again': { words: 'Read it again', onPress: again },
   }[act];
+  const redo = () => last && go({ at: 'redo', readingId: last.readingId, back: { at: 'result' } });
   const keys: BenchKey[] = [
     { key: 'Enter', isFilled: true, ...does },
-    ...(pack && act !== 'what to swap' ? [{ key: 'S', words: 'What to swap', onPress: swap }] : []),
-    ...(check.shims_nm.length > 0 && act !== 'fit a washer'
-      ? [{ key: 'W', words: 'Which washer', onPress: () => go({ at: 'washer' }) }]
-      : []),
-    ...(act !== 'measure more' && last ? [{ key: 'M', words: 'Measure more', onPress: more }] : []),
-    ...(last
-      ? [
-          {
-            key: 'R',
-            words: 'Redo',
-            onPress: () => go({ at: 'redo', readingId: last.readingId, back: { at: 'result' } }),
-          },
-        ]
-      : []),
-    ...(act !== 'read it again' ? [{ key: 'N', words: 'Read it again', isRare: true, onPress: again }] : []),
-    ...(act !== 'keep it' ? [{ key: 'K', words: 'Keep as is', isRare: true, onPress: () => go({ at: 'keep' }) }] : []),
+    ...keysWhen(pack !== null && act !== 'what to swap', { key: 'S', words: 'What to swap', onPress: swap }),
+    ...keysWhen(check.shims_nm.length > 0 && act !== 'fit a washer', {
+      key: 'W',
+      words: 'Which washer',
+      onPress: washer,
+    }),
+    ...keysWhen(last !== undefined && act !== 'measure more', { key: 'M', words: 'Measure more', onPress: more }),
+    ...keysWhen(last !== undefined, { key: 'R', words: 'Redo', onPress: redo }),
+    ...keysWhen(act !== 'read it again', { key: 'N', words: 'Read it again', isRare: true, onPress: again }),
+    ...keysWhen(act !== 'keep it', { key: 'K', words: 'Keep as is', isRare: true, onPress: () => go({ at: 'keep' }) }),
     { key: '?', words: 'Why', onPress: () => openWhy(!isWhyOpen) },
   ];
 

@@ -4,7 +4,7 @@ import { useAtCheck } from './at-check.ts';
 import { begin, type Go, goOn } from './bench-step.ts';
 import { CheckPage } from './CheckPage.tsx';
 import { ReadsTable } from './ReadsTable.tsx';
-import { draftOfSpot, phaseWords, spotName, spotToRead } from './reading-plan.ts';
+import { draftOfSpot, phaseWords, planOf, spotName, spotToRead } from './reading-plan.ts';
 import { standsWords } from './setup-words.ts';
 import { useBenchDraft } from './use-bench-draft.ts';
 import { useBeside } from './use-beside.tsx';
@@ -30,7 +30,11 @@ export function ResumeStep({ go }: { go: Go }) {
       }
       keys={[
         { key: 'Enter', words: 'No, go on', isFilled: true, onPress: () => go(goOn) },
-        { key: 'P', words: 'Yes, start over', onPress: () => go(begin(at)) },
+        {
+          key: 'P',
+          words: 'Yes, start over',
+          onPress: () => go(take.setup ? { at: 'ring', plan: planOf(take) } : begin(at)),
+        },
       ]}
       aside={beside}
     >

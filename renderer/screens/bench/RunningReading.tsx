@@ -12,14 +12,20 @@ type RunningReadingProps = {
   evaluation: Evaluation;
   /** What the plates were expected to read. */
   expected: number | null;
-  /** The figure and the verdict alone. */
-  isShort?: boolean;
+  /** The figure and the verdict alone, its range beside them, or everything there is to know about it. */
+  tells?: 'figure' | 'range' | 'all';
 };
 
-export function RunningReading({ evaluation, expected, isShort = false }: RunningReadingProps) {
+export function RunningReading({ evaluation, expected, tells = 'all' }: RunningReadingProps) {
   const { check, words, settings } = useAtCheck();
   const { mean, min, max, expanded, spots, verdict, variantName, remarks } = evaluation;
-  if (mean === null || min === null || max === null) return <p className="quiet">{verdict.reason}</p>;
+  if (mean === null || min === null || max === null) {
+    return [verdict.reason, ...remarks].map((sentence) => (
+      <p key={sentence} className="quiet">
+        {sentence}
+      </p>
+    ));
+  }
   const otherUnit = settings.lengthUnit === 'thou' ? 'mm' : 'thou';
   const other =
     check.quantity === 'length'
@@ -47,9 +53,9 @@ export function RunningReading({ evaluation, expected, isShort = false }: Runnin
           {...(isVariant && { words: variantName })}
         />
       </p>
-      {!isShort && facts.length > 0 && <p className="quiet">{facts.join(' · ')}</p>}
-      {!isVariant && verdict.reason !== '' && <p>{verdict.reason}</p>}
-      {!isShort && remarks.map((remark) => <p key={remark}>{remark}</p>)}
+      {tells !== 'figure' && facts.length > 0 && <p className="quiet">{facts.join(' · ')}</p>}
+      {tells === 'all' && !isVariant && verdict.reason !== '' && <p>{verdict.reason}</p>}
+      {tells === 'all' && remarks.map((remark) => <p key={remark}>{remark}</p>)}
     </div>
   );
 }

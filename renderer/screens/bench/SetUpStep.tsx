@@ -5,6 +5,7 @@ import { useAtCheck } from './at-check.ts';
 import type { Go } from './bench-step.ts';
 import { CheckPage } from './CheckPage.tsx';
 import { EarlierTakes } from './EarlierTakes.tsx';
+import { keysWhen } from './keys-when.ts';
 import { firstPlan, type ReadingPlan, spotsOf, wasRead } from './reading-plan.ts';
 import styles from './SetUpStep.module.css';
 import { SetupCard } from './SetupCard.tsx';
@@ -25,6 +26,10 @@ export function SetUpStep({ go }: { go: Go }) {
     else go({ at: 'read', plan: { ...plan, setup: null }, rounds: null });
   };
   const change = (part: Partial<ReadingPlan>) => setPlan({ ...plan, ...part });
+  const fillIn = () => {
+    openCard(true);
+    fill(true);
+  };
   const filled =
     isByAir && lastSetup && !isCardOpen ? 'Same as last time' : isByAir ? 'It stands like this' : 'Read it';
   return (
@@ -40,18 +45,11 @@ export function SetUpStep({ go }: { go: Go }) {
       }
       keys={[
         { key: 'Enter', words: filled, isFilled: true, onPress: goOn },
-        ...(isByAir && !isFilling
-          ? [
-              {
-                key: 'D',
-                words: isCardOpen ? 'Fill it in' : 'Set up differently',
-                onPress: () => {
-                  openCard(true);
-                  fill(true);
-                },
-              },
-            ]
-          : []),
+        ...keysWhen(isByAir && !isFilling, {
+          key: 'D',
+          words: isCardOpen ? 'Fill it in' : 'Set up differently',
+          onPress: fillIn,
+        }),
         { key: 'F', words: phaseKey(nextPhase[plan.phase]), onPress: () => change({ phase: nextPhase[plan.phase] }) },
         plan.mode === 'quick'
           ? { key: 'Q', words: 'All spots', onPress: () => change({ mode: 'final' }) }

@@ -69,7 +69,7 @@ function Swap({ option, go }: { option: SwapOption; go: Go }) {
         <div className={result.so}>
           <section className={result.is}>
             <h2>Clearance as it is</h2>
-            <RunningReading evaluation={take.evaluation} expected={null} isShort />
+            <RunningReading evaluation={take.evaluation} expected={null} tells="figure" />
             <ReadingBand
               take={take}
               expected={{ value: option.predicted_nm, expanded: option.expanded_nm, label: 'after the swap' }}

@@ -11,6 +11,7 @@ import { useRead } from '../../rpc/use-read.ts';
 import { useAtCheck, usePack } from './at-check.ts';
 import { begin, type Go } from './bench-step.ts';
 import { CheckPage } from './CheckPage.tsx';
+import { keysWhen } from './keys-when.ts';
 import { SwapDrawing } from './SwapDrawing.tsx';
 import styles from './SwapsStep.module.css';
 import { type SlotChange, slotChanges } from './swap-words.ts';
@@ -28,6 +29,7 @@ export function SwapsStep({ go }: { go: Go }) {
   const take = (option: SwapOption) => go({ at: 'swap', changes: option.changes });
   const swaps = options.filter((option) => option.changes > 0);
   useHandKeys(swaps.map((option) => ({ key: String(option.changes), onPress: () => take(option) })));
+  const isIn = at.takes.at(-1)?.evaluation.verdict.word === 'in';
   const write = (length_nm: number) => formatLength(length_nm, settings.lengthUnit, undefined, settings.decimalMark);
   const filled: BenchKey = plan.error
     ? { key: 'Enter', words: 'Read it', isFilled: true, onPress: () => go(begin(at)) }
@@ -38,7 +40,9 @@ export function SwapsStep({ go }: { go: Go }) {
           isFilled: true,
           onPress: () => take(advised),
         }
-      : { key: 'Enter', words: 'Keep as is', isFilled: true, onPress: () => go({ at: 'keep' }) };
+      : isIn
+        ? { key: 'Enter', words: 'Leave it so', isFilled: true, onPress: () => go({ at: 'result' }) }
+        : { key: 'Enter', words: 'Keep as is', isFilled: true, onPress: () => go({ at: 'keep' }) };
   return (
     <CheckPage
       phase={null}
@@ -53,9 +57,12 @@ export function SwapsStep({ go }: { go: Go }) {
         { key: 'O', words: 'Your own swap', onPress: () => go({ at: 'own swap' }) },
         { key: 'L', words: 'Loose plates', onPress: () => go({ at: 'loose' }) },
         { key: 'B', words: 'Back to the reading', onPress: () => go({ at: 'result' }) },
-        ...(advised && advised.changes > 0
-          ? [{ key: 'K', words: 'Keep as is', isRare: true, onPress: () => go({ at: 'keep' }) }]
-          : []),
+        ...keysWhen(advised !== null && advised.changes > 0, {
+          key: 'K',
+          words: 'Keep as is',
+          isRare: true,
+          onPress: () => go({ at: 'keep' }),
+        }),
       ]}
       aside={advised && advised.changes > 0 ? <SwapDrawing option={advised} /> : beside}
     >

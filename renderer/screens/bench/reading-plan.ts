@@ -23,7 +23,9 @@ export function firstPlan({ job, check, pack, takes, lastSetup }: AtCheck): Read
   const stage = job.stages.findIndex((each) => each.stageId === job.stageId);
   const isApart = stage >= stagesBeforeTeardown || job.packs.some((each) => each.mockUpNumber !== null);
   const isRebuilt = pack !== null && last !== undefined && !isOfThePackNow(last, pack);
-  const phase = !last && !isApart && check.quantity !== 'torque' ? 'as found' : isRebuilt ? 'mock-up' : 'final';
+  const isStillMockUp = last?.phase === 'mock-up' && last.evaluation.verdict.word !== 'in';
+  const isAsFound = !last && !isApart && check.quantity !== 'torque';
+  const phase = isAsFound ? 'as found' : isRebuilt || isStillMockUp ? 'mock-up' : 'final';
   return {
     phase,
     mode: phase === 'mock-up' ? 'quick' : 'final',
@@ -31,6 +33,11 @@ export function firstPlan({ job, check, pack, takes, lastSetup }: AtCheck): Read
     setup: check.method === 'air' ? lastSetup : null,
     note: '',
   };
+}
+
+/** The same once more. */
+export function planOf({ phase, mode, method, setup, note }: Take): ReadingPlan {
+  return { phase, mode, method, setup, note };
 }
 
 /** A take of an earlier mock-up says nothing about what sits in the pack now. */

@@ -6,8 +6,8 @@ import { expectedOf } from './reading-plan.ts';
 
 /** "26.0 ± 1.5, 25 to 27. In." */
 export function resultSentence({ evaluation }: Take, { check, words }: Pick<AtCheck, 'check' | 'words'>): string {
-  const { mean, min, max, expanded, spots, verdict, variantName } = evaluation;
-  if (mean === null || min === null || max === null) return verdict.reason;
+  const { mean, min, max, expanded, spots, verdict, variantName, remarks } = evaluation;
+  if (mean === null || min === null || max === null) return remarks[0] ?? verdict.reason;
   if (variantName !== null) return `${words.full(mean)}: ${variantName}.`;
   const sure = expanded === null ? '' : ` ± ${words.full(expanded)}`;
   const range = spots.length > 1 ? `, ${words.short(min)} to ${words.short(max)}` : '';

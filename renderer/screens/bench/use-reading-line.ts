@@ -1,10 +1,13 @@
 // One typed line of a reading: kept as a draft, understood as it is typed, asked about when a lone number could mean two
 // things, written when it is clear.
 import { useState } from 'react';
+import type { Reading } from '../../../app/readings/readings.contract.ts';
 import { parseLine, sayBack, type TypedReading, valueOfReading } from '../../../app/readings/typed-line.ts';
 import { nameVariant } from '../../../app/readings/variant.ts';
 import type { ReadingMethod } from '../../../app/specs/spec-sheet.ts';
+import type { BenchKey } from '../../components/KeyBar.tsx';
 import { useAtCheck } from './at-check.ts';
+import { keysWhen } from './keys-when.ts';
 import { useBenchDraft } from './use-bench-draft.ts';
 
 export type Meaning = 'air only' | 'total' | null;
@@ -22,11 +25,11 @@ type ReadingLineInput = {
 
 export type ReadingLine = {
   readonly typed: string;
-  /** As far as it is understood. */
-  readonly reading: TypedReading | null;
-  /** A lone number by air: the air alone, or the whole? */
-  readonly isAsked: boolean;
-  readonly commit: (meaning?: Meaning) => void;
+  /** What it says, as far as it is understood. */
+  readonly reading: Pick<Reading, 'push' | 'air' | 'value' | 'isAirOnly'> | null;
+  readonly commit: () => void;
+  /** While it is asked whether a lone number by air is the air alone or the whole. */
+  readonly answers: readonly BenchKey[];
   /** For the `EntryLine`. */
   readonly entry: {
     readonly value: string;
@@ -96,9 +99,13 @@ export function useReadingLine({
 
   return {
     typed,
-    reading,
-    isAsked,
-    commit: (meaning) => void commit(meaning),
+    reading: reading && amountsOf(reading),
+    commit: () => void commit(),
+    answers: keysWhen(
+      isAsked,
+      { key: 'A', words: 'Air only', onPress: () => void commit('air only') },
+      { key: 'T', words: 'The whole', onPress: () => void commit('total') },
+    ),
     entry: {
       value: typed,
       onChange: change,
@@ -108,4 +115,10 @@ export function useReadingLine({
       isCommitting: committing === draftOf,
     },
   };
+}
+
+function amountsOf(reading: TypedReading) {
+  const value = valueOfReading(reading);
+  if (reading.method !== 'air') return { push: null, air: null, value, isAirOnly: false };
+  return { push: reading.push, air: reading.air, value, isAirOnly: reading.isAirOnly };
 }
