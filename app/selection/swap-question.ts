@@ -73,7 +73,8 @@ export function checkQuestion(question: SwapQuestion): Result<SwapQuestion> {
   if (fitted.length + readBefore.length > mostNamed) {
     return refuse('too-many-pieces', `Only up to ${mostNamed} pieces can be weighed that are or were in the pack.`);
   }
-  if (![...fitted, ...readBefore, ...loose].every(({ height }) => isHeight(height)) || !forSale.every(isHeight)) {
+  const pieces = [...fitted, ...readBefore, ...loose];
+  if (!pieces.every(({ height }) => isHeight(height)) || !forSale.every(isHeight)) {
     return refuse('bad-height', 'Every height must be a whole number of steps above zero.');
   }
   if (!loose.every(({ count }) => Number.isSafeInteger(count) && count >= 1)) {
@@ -84,9 +85,8 @@ export function checkQuestion(question: SwapQuestion): Result<SwapQuestion> {
     return refuse('bad-class', `An uncertainty class must be a whole number from 0 to ${mostClasses - 1}.`);
   }
   const ids = new Set<string>();
-  for (const { id } of [...fitted, ...readBefore, ...loose]) ids.add(id);
-  if (ids.size < fitted.length + readBefore.length + loose.length)
-    return refuse('piece-twice', 'A piece is named twice.');
+  for (const { id } of pieces) ids.add(id);
+  if (ids.size < pieces.length) return refuse('piece-twice', 'A piece is named twice.');
   if (new Set(groups.map(({ name }) => name)).size < groups.length) {
     return refuse('group-twice', 'Two groups of slots have the same name.');
   }
