@@ -87,8 +87,11 @@ export function choicesOf({ pack, loosePieces, cans, settings }: PackToPlan): Ch
 
 const classOf = (heightFrom: Piece['heightFrom']): number => (heightFrom === 'measured' ? 0 : 1);
 
-/** The optimiser names this many pieces of a pack one by one, fitted ones and those read before together. */
-const mostNamed = 16;
+/**
+ * So many pieces of a pack are weighed one by one, fitted ones and those read before together: the time doubles with
+ * each. Beyond it a loose piece counts at its measured height, as one that was never read.
+ */
+const mostNamed = 12;
 
 /** The optimiser's answer, its clearances in steps of `step_nm`. */
 export function searchSwaps(
