@@ -27,14 +27,16 @@ export function Frame() {
 
 function Places() {
   const main = useRef<HTMLElement>(null);
-  const path = useRouterState({ select: (state) => state.location.pathname });
+  // Where the person has arrived, not where they are going: the screen that they leave still holds the focus.
+  const path = useRouterState({ select: (state) => state.resolvedLocation?.pathname });
 
   const shownPath = useRef(path);
 
   // What had the focus may be gone with the screen it stood on; then the new screen takes it.
   useEffect(() => {
-    if (shownPath.current === path) return;
+    const cameFrom = shownPath.current;
     shownPath.current = path;
+    if (cameFrom === undefined || cameFrom === path) return;
     if (document.activeElement === document.body) main.current?.focus();
   }, [path]);
 
