@@ -39,7 +39,7 @@ export function parseAmounts(typed: readonly string[], field: AmountField): Resu
   const unit = unitBehind(typed.at(-1) ?? '');
   const amounts: number[] = [];
   for (const figures of typed) {
-    const amount = parseAmount(unitBehind(figures) === '' ? `${figures} ${unit}` : figures, field);
+    const amount = parseAmount(unitBehind(figures) === '' ? `${figures} ${unit}`.trim() : figures, field);
     if (!amount.ok) return amount;
     amounts.push(amount.value);
   }

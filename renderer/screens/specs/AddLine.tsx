@@ -1,6 +1,7 @@
 // One line to add something by its name: type, Enter.
 import { useId } from 'react';
 import { Button } from '../../components/Button.tsx';
+import { EnterThrough } from '../../components/EnterThrough.tsx';
 import { TextField } from '../../components/TextField.tsx';
 import { useDraft } from '../../text/use-draft.ts';
 import styles from './AddLine.module.css';
@@ -32,15 +33,12 @@ export function AddLine({
 }: AddLineProps) {
   const typed = useDraft(draftKey, '');
   const hintId = useId();
-  const name = typed.value.trim();
+  const add = () => {
+    const name = typed.value.trim();
+    if (name !== '') onAdd(name, typed.clear);
+  };
   return (
-    <form
-      className={styles.add}
-      onSubmit={(event) => {
-        event.preventDefault();
-        if (name !== '') onAdd(name, typed.clear);
-      }}
-    >
+    <EnterThrough label={words} className={styles.add} onFinish={add}>
       <div className={styles.line}>
         <TextField
           label={label}
@@ -52,7 +50,7 @@ export function AddLine({
           autoFocus={autoFocus}
           {...(hint && { 'aria-describedby': hintId })}
         />
-        <Button type="submit" kind={isFilled ? 'filled' : 'plain'} keyHint="Enter">
+        <Button onPress={add} kind={isFilled ? 'filled' : 'plain'} keyHint="Enter">
           {words}
         </Button>
       </div>
@@ -61,6 +59,6 @@ export function AddLine({
           {hint}
         </p>
       )}
-    </form>
+    </EnterThrough>
   );
 }

@@ -5,7 +5,7 @@ import { Button } from '../../components/Button.tsx';
 import { Refusal } from '../../components/Refusal.tsx';
 import { Select } from '../../components/Select.tsx';
 import styles from './CheckEditor.module.css';
-import { MoveKeys } from './RowKeys.tsx';
+import { MoveKeys } from './MoveKeys.tsx';
 import { readCheck } from './read-typed-sheet.ts';
 import { changeCheck, moved, readBy, without } from './sheet-edits.ts';
 import {
@@ -51,15 +51,17 @@ export function CheckEditor(props: CheckEditorProps) {
     { id: noPack, words: 'no pack' },
     ...sheet.packs.map(({ key, name }) => ({ id: key, words: name })),
   ];
+  const finish = () => (value === null ? onRefused() : onDone());
   return (
     <form
       className={styles.form}
       aria-label={check.name || 'Check'}
       noValidate
-      onSubmit={(event) => {
+      onSubmit={(event) => event.preventDefault()}
+      onKeyDown={(event) => {
+        if (event.key !== 'Enter' || event.repeat || !(event.target instanceof HTMLInputElement)) return;
         event.preventDefault();
-        if (value === null) onRefused();
-        else onDone();
+        finish();
       }}
     >
       <span className={styles.five}>
@@ -131,7 +133,7 @@ export function CheckEditor(props: CheckEditorProps) {
         <TypedField label="Washers or shims" placeholder="none" {...text('shims')} />
       </span>
       <span className={styles.keys}>
-        <Button type="submit" kind="filled" keyHint="Enter">
+        <Button kind="filled" keyHint="Enter" onPress={finish}>
           Next check
         </Button>
         <Button onPress={onClose} keyHint="Esc">
@@ -144,7 +146,7 @@ export function CheckEditor(props: CheckEditorProps) {
         <Button
           aria-label={`Take off ${check.name}`}
           onPress={() =>
-            onTakeAway({ ...sheet, checks: without(sheet.checks, check.key) }, `${check.name} is off the sheet`)
+            onTakeAway({ ...sheet, checks: without(sheet.checks, check.key) }, `Off the sheet: ${check.name}`)
           }
         >
           Take off

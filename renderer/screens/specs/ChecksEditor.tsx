@@ -1,19 +1,20 @@
 // The checks of a sheet being edited: one line each under its heading, the open one in full, and the line that adds one.
 import { parseLimits } from '../../../app/specs/limits-text.ts';
-import { Button } from '../../components/Button.tsx';
 import { AddLine } from './AddLine.tsx';
 import { CheckEditor } from './CheckEditor.tsx';
+import { ClosedRow } from './ClosedRow.tsx';
 import styles from './EditorRows.module.css';
 import type { Editing } from './EditSheetScreen.tsx';
 import { OpenRow } from './OpenRow.tsx';
 import { readCheck } from './read-typed-sheet.ts';
-import { addCheck } from './sheet-edits.ts';
+import { addCheck, checkToTakeAfter } from './sheet-edits.ts';
 import { howRead, sayLimits } from './sheet-words.ts';
 import { limitsField, type TypedCheck, type TypedSheet } from './typed-sheet.ts';
+import { useSteady } from './use-steady.ts';
 
 export function ChecksEditor({ editing }: { editing: Editing }) {
   const { sheet, familyName, open, change, openRow } = editing;
-  const isBlank = sheet.checks.length === 0;
+  const onOpen = useSteady((key: number) => openRow({ kind: 'check', key }));
   return (
     <section aria-labelledby="checks">
       <h2 id="checks" className={styles.title}>
@@ -26,7 +27,15 @@ export function ChecksEditor({ editing }: { editing: Editing }) {
             {open?.kind === 'check' && open.key === check.key ? (
               <OpenCheck editing={editing} check={check} />
             ) : (
-              <ClosedCheck editing={editing} check={check} />
+              <ClosedRow
+                id={editKeyId(check)}
+                name={check.name}
+                beside={howRead({ ...check, spots: Number(check.spots) })}
+                said={limitsSaid(check, sheet)}
+                problem={Object.values(readCheck(check, sheet).problems)[0]}
+                onOpen={onOpen}
+                rowKey={check.key}
+              />
             )}
           </li>
         ))}
@@ -38,9 +47,9 @@ export function ChecksEditor({ editing }: { editing: Editing }) {
           draftKey={`new check of ${familyName}`}
           placeholder="Rear end play"
           hint={
-            isBlank
-              ? 'A check is one line of the book: what is read, and what it may be.'
-              : 'Takes heading, unit and way of reading from the check above: name, Enter, limits, Enter.'
+            checkToTakeAfter(sheet)
+              ? 'Takes heading, unit and way of reading from the check above: name, Enter, limits, Enter.'
+              : 'A check is one line of the book: what is read, and what it may be.'
           }
           onAdd={(name, taken) => {
             const added = addCheck(sheet, name);
@@ -77,31 +86,6 @@ function OpenCheck({ editing, check }: { editing: Editing; check: TypedCheck }) 
         onClose={onClose}
       />
     </OpenRow>
-  );
-}
-
-function ClosedCheck({ editing, check }: { editing: Editing; check: TypedCheck }) {
-  const { sheet, openRow } = editing;
-  const { problems } = readCheck(check, sheet);
-  const problem = Object.values(problems)[0];
-  return (
-    <div className={styles.closed}>
-      <span className={styles.check}>
-        <span>
-          <span className={styles.name}>{check.name}</span>{' '}
-          <span className="small quiet">{howRead({ ...check, spots: Number(check.spots) })}</span>
-        </span>
-        <span>{limitsSaid(check, sheet)}</span>
-        {problem !== undefined && <span className={styles.problem}>{problem}</span>}
-      </span>
-      <Button
-        id={editKeyId(check)}
-        aria-label={`Edit ${check.name}`}
-        onPress={() => openRow({ kind: 'check', key: check.key })}
-      >
-        Edit
-      </Button>
-    </div>
   );
 }
 

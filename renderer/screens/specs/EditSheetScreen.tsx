@@ -16,10 +16,11 @@ import styles from './EditSheetScreen.module.css';
 import { useFocusNext } from './focus-next.ts';
 import { PacksEditor } from './PacksEditor.tsx';
 import { readSheet } from './read-typed-sheet.ts';
-import { SaveBar } from './SaveBar.tsx';
+import { SaveBar, undoKeyId } from './SaveBar.tsx';
 import { InUse } from './SheetScreen.tsx';
 import { useSheetDraft } from './sheet-draft.ts';
 import { type TypedSheet, typedSheet } from './typed-sheet.ts';
+import { useSteady } from './use-steady.ts';
 
 /** A row of the sheet: one at a time is open. */
 export type Row = { readonly kind: 'pack' | 'check'; readonly key: number };
@@ -83,6 +84,7 @@ function EditSheet({ revision }: { revision: Revision }) {
     takeAway: (changed, what) => {
       change(changed);
       setTaken({ what, before: sheet });
+      focusNext(() => document.getElementById(undoKeyId));
       setOpen((row) => (row && [...changed.packs, ...changed.checks].some(({ key }) => key === row.key) ? row : null));
     },
     openRow: (row) => {
@@ -92,6 +94,11 @@ function EditSheet({ revision }: { revision: Revision }) {
     close: () => setOpen(null),
     focusNext,
     pointOut,
+  };
+
+  const putBack = (before: TypedSheet) => {
+    change(before);
+    focusNext(() => body.current?.querySelector('[data-open] input') ?? body.current?.querySelector('input'));
   };
 
   const trySave = () => {
@@ -157,7 +164,7 @@ function EditSheet({ revision }: { revision: Revision }) {
         isSaving={save.isPending}
         problems={isSaveAsked ? problems.map(({ sentence }) => sentence) : []}
         error={save.error}
-        taken={taken && { what: taken.what, undo: () => change(taken.before) }}
+        taken={taken && { what: taken.what, undo: () => putBack(taken.before) }}
         onSave={trySave}
         onThrow={() => {
           setTaken(null);
@@ -171,17 +178,14 @@ function EditSheet({ revision }: { revision: Revision }) {
 }
 
 function useSaveKey(save: () => void): void {
-  const newest = useRef(save);
-  useEffect(() => {
-    newest.current = save;
-  });
+  const newest = useSteady(save);
   useEffect(() => {
     const press = (event: KeyboardEvent) => {
       if (event.key.toLowerCase() !== 's' || !(event.ctrlKey || event.metaKey)) return;
       event.preventDefault();
-      if (!event.repeat) newest.current();
+      if (!event.repeat) newest();
     };
     document.addEventListener('keydown', press);
     return () => document.removeEventListener('keydown', press);
-  }, []);
+  }, [newest]);
 }

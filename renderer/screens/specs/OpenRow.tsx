@@ -6,7 +6,9 @@ type OpenRowProps = { label: string; onClose: () => void; children: ReactNode };
 
 export function OpenRow({ label, onClose, children }: OpenRowProps) {
   const row = useRef<HTMLFieldSetElement>(null);
-  useEffect(() => row.current?.scrollIntoView({ block: 'nearest' }), []);
+  useEffect(() => {
+    row.current?.scrollIntoView({ block: 'nearest' });
+  }, []);
   return (
     <fieldset
       ref={row}

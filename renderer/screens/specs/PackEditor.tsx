@@ -3,9 +3,9 @@ import { Button } from '../../components/Button.tsx';
 import { Disclosure } from '../../components/Disclosure.tsx';
 import { Refusal } from '../../components/Refusal.tsx';
 import { TextArea } from '../../components/TextArea.tsx';
+import { MoveKeys } from './MoveKeys.tsx';
 import styles from './PackEditor.module.css';
 import { PatternForm } from './PatternForm.tsx';
-import { MoveKeys } from './RowKeys.tsx';
 import { RuleRows } from './RuleRows.tsx';
 import { readPack } from './read-typed-sheet.ts';
 import { SlotRows } from './SlotRows.tsx';
@@ -51,7 +51,7 @@ export function PackEditor({
       onLayOut={(kinds) => {
         const laidOut = layOutPack(sheet, pack, kinds);
         if (isBlank) onChange(laidOut);
-        else onTakeAway(laidOut, `${pack.name} is laid out again`);
+        else onTakeAway(laidOut, `Laid out again: ${pack.name}`);
         onLaidOut();
       }}
       autoFocus={isBlank}
@@ -75,7 +75,7 @@ export function PackEditor({
         />
         <span className={styles.keys}>
           <MoveKeys name={pack.name} onMove={(by) => onChange({ ...sheet, packs: moved(sheet.packs, pack.key, by) })} />
-          <Button onPress={() => onTakeAway(removePack(sheet, pack.key), `${pack.name} is off the sheet`)}>
+          <Button onPress={() => onTakeAway(removePack(sheet, pack.key), `Off the sheet: ${pack.name}`)}>
             Take the pack off
           </Button>
           <Button onPress={onDone} keyHint="Esc">
@@ -92,7 +92,7 @@ export function PackEditor({
             pack={pack}
             onChange={(slots) => change({ slots })}
             onRemove={(slots, name) =>
-              onTakeAway(changePack(sheet, { ...pack, slots }), `${name} is out of ${pack.name}`)
+              onTakeAway(changePack(sheet, { ...pack, slots }), `Out of ${pack.name}: ${name}`)
             }
           />
           <RuleRows rules={pack.rules} onChange={(rules) => change({ rules })} />

@@ -1,6 +1,6 @@
 // The packs of a sheet being edited: one line each, the open one in full, and the line that adds one.
-import { Button } from '../../components/Button.tsx';
 import { AddLine } from './AddLine.tsx';
+import { ClosedRow } from './ClosedRow.tsx';
 import styles from './EditorRows.module.css';
 import type { Editing } from './EditSheetScreen.tsx';
 import { OpenRow } from './OpenRow.tsx';
@@ -9,9 +9,11 @@ import { patternWords } from './pack-pattern.ts';
 import { readPack } from './read-typed-sheet.ts';
 import { addPack } from './sheet-edits.ts';
 import type { TypedPack } from './typed-sheet.ts';
+import { useSteady } from './use-steady.ts';
 
 export function PacksEditor({ editing }: { editing: Editing }) {
   const { sheet, familyName, open, change, openRow } = editing;
+  const onOpen = useSteady((key: number) => openRow({ kind: 'pack', key }));
   const isBlank = sheet.packs.length === 0;
   return (
     <section aria-labelledby="packs">
@@ -24,7 +26,14 @@ export function PacksEditor({ editing }: { editing: Editing }) {
             {open?.kind === 'pack' && open.key === pack.key ? (
               <OpenPack editing={editing} pack={pack} />
             ) : (
-              <ClosedPack editing={editing} pack={pack} />
+              <ClosedRow
+                id={editKeyId(pack)}
+                name={pack.name}
+                said={patternWords(pack.slots.map((slot) => slot.kind))}
+                problem={Object.values(readPack(pack, sheet).problems)[0]}
+                onOpen={onOpen}
+                rowKey={pack.key}
+              />
             )}
           </li>
         ))}
@@ -68,26 +77,6 @@ function OpenPack({ editing, pack }: { editing: Editing; pack: TypedPack }) {
         onDone={onDone}
       />
     </OpenRow>
-  );
-}
-
-function ClosedPack({ editing, pack }: { editing: Editing; pack: TypedPack }) {
-  const problem = Object.values(readPack(pack, editing.sheet).problems)[0];
-  return (
-    <div className={styles.closed}>
-      <span>
-        <b className={styles.name}>{pack.name}</b>{' '}
-        <span className="quiet">{patternWords(pack.slots.map((slot) => slot.kind))}</span>
-        {problem !== undefined && <span className={styles.problem}>{problem}</span>}
-      </span>
-      <Button
-        id={editKeyId(pack)}
-        aria-label={`Edit ${pack.name}`}
-        onPress={() => editing.openRow({ kind: 'pack', key: pack.key })}
-      >
-        Edit
-      </Button>
-    </div>
   );
 }
 

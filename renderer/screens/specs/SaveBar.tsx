@@ -20,6 +20,8 @@ type SaveBarProps = {
   onThrow: () => void;
 };
 
+export const undoKeyId = 'undo-taking-away';
+
 export function SaveBar({ words, isChanged, isNext, isSaving, problems, error, taken, onSave, onThrow }: SaveBarProps) {
   const [first, ...more] = problems;
   return (
@@ -34,7 +36,9 @@ export function SaveBar({ words, isChanged, isNext, isSaving, problems, error, t
       {taken && (
         <div className={styles.keys}>
           <Notice kind="done">{taken.what}.</Notice>
-          <Button onPress={taken.undo}>Undo</Button>
+          <Button id={undoKeyId} onPress={taken.undo}>
+            Undo
+          </Button>
         </div>
       )}
       <div className={styles.keys}>

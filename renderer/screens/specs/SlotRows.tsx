@@ -1,16 +1,19 @@
 // The slots of a pack, one line each from the piston down the page, to be changed, moved and taken out one by one.
-import type { KeyboardEvent } from 'react';
+import { type KeyboardEvent, memo, useMemo } from 'react';
 import { slotName } from '../../../app/packs/slot-name.ts';
+import button from '../../components/Button.module.css';
 import { Button } from '../../components/Button.tsx';
 import { Checkbox } from '../../components/Checkbox.tsx';
-import { Select } from '../../components/Select.tsx';
-import { MoveKeys } from './RowKeys.tsx';
+import { classNames } from '../../components/class-names.ts';
+import { Menu } from '../../components/Menu.tsx';
+import { MoveKeys } from './MoveKeys.tsx';
 import { readSlot } from './read-typed-sheet.ts';
 import styles from './SlotRows.module.css';
 import { moved, replaced, slotLike, without } from './sheet-edits.ts';
 import { kindOptions } from './sheet-words.ts';
 import { TypedField } from './TypedField.tsx';
-import type { TypedPack, TypedSheet, TypedSlot } from './typed-sheet.ts';
+import type { Figures, TypedPack, TypedSheet, TypedSlot } from './typed-sheet.ts';
+import { useSteady } from './use-steady.ts';
 
 type SlotRowsProps = {
   sheet: TypedSheet;
@@ -19,14 +22,35 @@ type SlotRowsProps = {
   onRemove: (slots: readonly TypedSlot[], name: string) => void;
 };
 
+/** What a hand does to one slot. */
+type SlotAct =
+  | { readonly kind: 'change'; readonly slot: TypedSlot }
+  | { readonly kind: 'become'; readonly key: number; readonly pieceKind: TypedSlot['kind'] }
+  | { readonly kind: 'move'; readonly key: number; readonly by: -1 | 1 }
+  | { readonly kind: 'remove'; readonly key: number; readonly name: string };
+
 export function SlotRows({ sheet, pack, onChange, onRemove }: SlotRowsProps) {
   const { slots } = pack;
+  const { lengthUnit, decimalMark } = sheet;
+  const figures = useMemo(() => ({ lengthUnit, decimalMark }), [lengthUnit, decimalMark]);
+  const act = useSteady((did: SlotAct) => {
+    switch (did.kind) {
+      case 'change':
+        return onChange(replaced(slots, did.slot));
+      case 'become':
+        return onChange(replaced(slots, slotLike(pack, did.key, did.pieceKind)));
+      case 'move':
+        return onChange(moved(slots, did.key, did.by));
+      case 'remove':
+        return onRemove(without(slots, did.key), did.name);
+    }
+  });
   return (
     <div>
       <div className={`${styles.row} ${styles.heads}`} aria-hidden="true">
         <span />
         <span>slot</span>
-        <span>height, {sheet.lengthUnit}</span>
+        <span>height, {lengthUnit}</span>
         <span>may be</span>
         <span>outline</span>
         <span>comes in</span>
@@ -37,14 +61,11 @@ export function SlotRows({ sheet, pack, onChange, onRemove }: SlotRowsProps) {
         {slots.map((slot, index) => (
           <SlotRow
             key={slot.key}
-            sheet={sheet}
+            figures={figures}
             slot={slot}
             name={slotName(slots, index)}
             place={index + 1}
-            onChange={(changed) => onChange(replaced(slots, changed))}
-            onKind={(kind) => onChange(replaced(slots, slotLike(pack, slot.key, kind)))}
-            onMove={(by) => onChange(moved(slots, slot.key, by))}
-            onRemove={() => onRemove(without(slots, slot.key), slotName(slots, index))}
+            onAct={act}
           />
         ))}
       </ol>
@@ -56,33 +77,33 @@ export function SlotRows({ sheet, pack, onChange, onRemove }: SlotRowsProps) {
 }
 
 type SlotRowProps = {
-  sheet: TypedSheet;
+  figures: Figures;
   slot: TypedSlot;
   name: string;
   place: number;
-  onChange: (slot: TypedSlot) => void;
-  onKind: (kind: TypedSlot['kind']) => void;
-  onMove: (by: -1 | 1) => void;
-  onRemove: () => void;
+  onAct: (act: SlotAct) => void;
 };
 
-function SlotRow({ sheet, slot, name, place, onChange, onKind, onMove, onRemove }: SlotRowProps) {
-  const { problems } = readSlot(slot, sheet);
-  const text = (field: 'height' | 'outline' | 'catalogue' | 'facing') => ({
+/** Drawn again only when its own slot changes: a pack is many fields, and each key typed would draw them all. */
+const SlotRow = memo(function SlotRow({ figures, slot, name, place, onAct }: SlotRowProps) {
+  const { key } = slot;
+  const { problems } = readSlot(slot, figures);
+  const text = (of: 'height' | 'outline' | 'catalogue' | 'facing') => ({
     isLabelHidden: true,
-    value: slot[field],
-    onChange: (typed: string) => onChange({ ...slot, [field]: typed }),
+    value: slot[of],
+    onChange: (typed: string) => onAct({ kind: 'change', slot: { ...slot, [of]: typed } }),
   });
+  const onMove = (by: -1 | 1) => onAct({ kind: 'move', key, by });
   const isMatched = slot.isAdjuster || slot.outline !== '' || slot.catalogue !== '';
   return (
     <li className={styles.row} onKeyDown={(event) => goOnByKey(event, onMove)}>
       <span className={styles.place}>{place}</span>
-      <Select
-        label={`Kind of slot ${place}`}
-        isLabelHidden
-        options={kindOptions}
-        value={slot.kind}
-        onChange={(kind) => onKind(kind)}
+      <Menu
+        label={`Slot ${place} is a ${slot.kind}`}
+        words={slot.kind}
+        keyClass={classNames(button.key, button.plain, button.desk)}
+        items={kindOptions}
+        onChoose={(pieceKind) => onAct({ kind: 'become', key, pieceKind })}
       />
       <TypedField
         label={`Height of ${name}`}
@@ -94,7 +115,7 @@ function SlotRow({ sheet, slot, name, place, onChange, onKind, onMove, onRemove 
       <Checkbox
         aria-label={`May swap ${name}`}
         isSelected={slot.isAdjuster}
-        onChange={(isAdjuster) => onChange({ ...slot, isAdjuster })}
+        onChange={(isAdjuster) => onAct({ kind: 'change', slot: { ...slot, isAdjuster } })}
       >
         swap
       </Checkbox>
@@ -112,13 +133,13 @@ function SlotRow({ sheet, slot, name, place, onChange, onKind, onMove, onRemove 
       <TypedField label={`How ${name} lies`} {...text('facing')} />
       <span className={styles.keys}>
         <MoveKeys name={name} earlier="toward the piston" later="toward the ring" onMove={onMove} />
-        <Button aria-label={`Take ${name} out`} onPress={onRemove}>
+        <Button aria-label={`Take ${name} out`} onPress={() => onAct({ kind: 'remove', key, name })}>
           out
         </Button>
       </span>
     </li>
   );
-}
+});
 
 /** In an entry, Alt with an arrow moves the slot, and Enter goes on to the next slot's height. */
 function goOnByKey(event: KeyboardEvent<HTMLLIElement>, onMove: (by: -1 | 1) => void): void {

@@ -8,6 +8,8 @@ export function useFocusNext(): (find: () => Element | null | undefined) => void
     const found = wanted.current?.();
     wanted.current = null;
     if (found instanceof HTMLElement) found.focus();
+    // As much of its row as there is room for, and it in any case.
+    found?.closest('fieldset')?.scrollIntoView({ block: 'nearest' });
     found?.scrollIntoView({ block: 'nearest' });
   });
   return (find) => {

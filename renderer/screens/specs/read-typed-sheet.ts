@@ -6,6 +6,7 @@ import { parseLimits } from '../../../app/specs/limits-text.ts';
 import { checkProblem, packProblem } from '../../../app/specs/sheet-problems.ts';
 import type { Check, Pack, PlacementRule, Slot, SpecSheet } from '../../../app/specs/spec-sheet.ts';
 import {
+  type Figures,
   heightField,
   limitsField,
   type TypedCheck,
@@ -19,8 +20,8 @@ import {
 /** `value` is null while a field of it cannot be read; `problems` holds a sentence for each field that is wrong. */
 export type Typed<T, F extends string> = { readonly value: T | null; readonly problems: Partial<Record<F, string>> };
 
-export function readSlot(slot: TypedSlot, sheet: TypedSheet): Typed<Slot, 'height' | 'catalogue'> {
-  const field = heightField(sheet);
+export function readSlot(slot: TypedSlot, figures: Figures): Typed<Slot, 'height' | 'catalogue'> {
+  const field = heightField(figures);
   const height = oneHeight(parseHeights(slot.height, field));
   const catalogue = parseHeights(slot.catalogue, field);
   if (!height.ok || !catalogue.ok) return unread({ height: said(height), catalogue: said(catalogue) });

@@ -73,22 +73,28 @@ export function addRule(sheet: TypedSheet, pack: TypedPack): TypedSheet {
   return { ...changePack(sheet, { ...pack, rules: [...pack.rules, rule] }), lastKey: rule.key };
 }
 
+/** The check that a new one takes after: the last one, unless that is the clearance of a pack. */
+export function checkToTakeAfter(sheet: TypedSheet): TypedCheck | undefined {
+  const last = sheet.checks.at(-1);
+  return last?.packKey === null ? last : undefined;
+}
+
 /** A check after the last one, taking after it in everything that repeats down a page of a book. */
 export function addCheck(sheet: TypedSheet, name: string): TypedSheet {
-  const last = sheet.checks.at(-1);
+  const alike = checkToTakeAfter(sheet);
   return withCheck(sheet, {
     key: sheet.lastKey + 1,
     name,
-    group: last?.group ?? '',
+    group: alike?.group ?? '',
     packKey: null,
-    method: last?.method ?? 'direct',
-    unit: last?.unit ?? sheet.lengthUnit,
+    method: alike?.method ?? 'direct',
+    unit: alike?.unit ?? sheet.lengthUnit,
     limits: '',
-    holdsFor: last?.holdsFor ?? 'mean',
-    waveState: last?.waveState ?? 'none',
-    spots: last?.spots ?? '1',
+    holdsFor: alike?.holdsFor ?? 'mean',
+    waveState: alike?.waveState ?? 'none',
+    spots: alike?.spots ?? '1',
     shims: '',
-    sourceNote: last?.sourceNote ?? '',
+    sourceNote: sheet.checks.at(-1)?.sourceNote ?? '',
   });
 }
 

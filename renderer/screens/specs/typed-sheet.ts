@@ -52,7 +52,7 @@ export type TypedCheck = Key &
   };
 
 /** What bare figures mean, as it was when editing began: a setting changed since must not change what was typed. */
-type Figures = { readonly lengthUnit: LengthUnit; readonly decimalMark: DecimalMark };
+export type Figures = { readonly lengthUnit: LengthUnit; readonly decimalMark: DecimalMark };
 
 export type TypedSheet = Figures & {
   /** The revision it began from. */
@@ -74,8 +74,11 @@ export function heightField({ lengthUnit, decimalMark }: Figures): AmountField {
 /** How the limits of a check are typed; beyond an inch only what is read directly can be meant. */
 export function limitsField({ unit, method }: Pick<Check, 'unit' | 'method'>, { decimalMark }: Figures): AmountField {
   const { quantity } = unitNamed(unit);
-  const largest = quantity === 'length' ? { largest: method === 'direct' ? metre_nm : inch_nm } : {};
-  return { quantity, unit, decimalMark, what: 'a limit', ...largest };
+  const field = { quantity, unit, decimalMark, what: 'a limit' };
+  if (quantity !== 'length') return field;
+  return method === 'direct'
+    ? { ...field, largest: metre_nm }
+    : { ...field, largest: inch_nm, what: `a limit by ${method}` };
 }
 
 /** How the washers of a check are typed: in its own unit where that is a length. */

@@ -1,4 +1,4 @@
-// The keys that every row of the sheet has: earlier, later.
+// The keys that move a row of the sheet one place earlier or later.
 import { Button } from '../../components/Button.tsx';
 
 type MoveKeysProps = {
