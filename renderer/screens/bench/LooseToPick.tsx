@@ -1,4 +1,4 @@
-// The loose plates that fit a slot, as keys to press; by keyboard a plate is picked by typing its tag.
+// The loose plates that fit a slot, as keys to press; by keyboard one is picked by a blank and its tag.
 import { formatLength } from '../../../app/quantities/format-amount.ts';
 import { Button } from '../../components/Button.tsx';
 import { useAtCheck } from './at-check.ts';
@@ -11,7 +11,7 @@ export function LooseToPick({ atHand, onPick }: { atHand: AtHand; onPick: (filli
   if (atHand.pieces.length + atHand.cans.length === 0) return null;
   return (
     <section>
-      <h2 className={styles.head}>Loose and fitting</h2>
+      <h2 className={styles.head}>Loose and fitting: press one, or type a blank and its tag</h2>
       <div className={styles.keys}>
         {atHand.pieces.map((piece) => (
           <Button key={piece.pieceId} size="bench" onPress={() => onPick(pieceFilling(piece))}>

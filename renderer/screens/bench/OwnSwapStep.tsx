@@ -4,6 +4,7 @@ import { FailureSentence } from '../../frame/FailureSentence.tsx';
 import { useAtCheck, usePack } from './at-check.ts';
 import type { Go } from './bench-step.ts';
 import { CheckPage } from './CheckPage.tsx';
+import { keysWhen } from './keys-when.ts';
 import { PackDrawing } from './PackDrawing.tsx';
 import { stackAfter, stackNow } from './pack-stack.ts';
 import { SlotEntry } from './SlotEntry.tsx';
@@ -38,8 +39,15 @@ export function OwnSwapStep({ go }: { go: Go }) {
       'own choice',
       filling.clear,
     );
+  const takeBack = () => {
+    rebuild.forget();
+    filling.restart();
+  };
   const enter = () => {
-    if (filling.typed.trim() !== '') return filling.commit();
+    if (filling.typed.trim() !== '') {
+      rebuild.forget();
+      return filling.commit();
+    }
     if (changes.length > 0) return swapped();
     filling.refuse('Type what goes into this slot, or go to another with the arrows up and down.');
   };
@@ -76,6 +84,7 @@ export function OwnSwapStep({ go }: { go: Go }) {
           },
         },
         { key: 'B', words: 'Back a slot', onPress: filling.towardPiston },
+        ...keysWhen(changes.length > 0, { key: 'X', words: 'Take it back', onPress: takeBack }),
       ]}
       aside={
         <PackDrawing
@@ -86,6 +95,7 @@ export function OwnSwapStep({ go }: { go: Go }) {
     >
       <SlotEntry
         filling={filling}
+        onEnter={enter}
         rows={slots.map(({ slotId }) => {
           const piece = pieceIn(slotId);
           const filled = fillings[slotId];

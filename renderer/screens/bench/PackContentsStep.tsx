@@ -93,6 +93,7 @@ export function PackContentsStep({ go }: { go: Go }) {
     >
       <SlotEntry
         filling={filling}
+        onEnter={enter}
         rows={slots.map((slot) => {
           const filled = fillings[slot.slotId];
           const height_nm = heightIn(slot);

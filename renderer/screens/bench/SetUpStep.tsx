@@ -38,7 +38,7 @@ export function SetUpStep({ go }: { go: Go }) {
       prompt={
         <>
           <h1 className="say">
-            {isByAir ? (lastSetup ? 'Set up as last time?' : 'How does the dial stand?') : 'By feeler.'}
+            {isByAir ? (isCardOpen ? 'How does the dial stand?' : 'Set up as last time?') : 'By feeler.'}
           </h1>
           <p className="quiet">{planSentence(plan, check.spots)}</p>
         </>

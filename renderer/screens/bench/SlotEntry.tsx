@@ -6,7 +6,9 @@ import styles from './SlotEntry.module.css';
 import { type SlotRow, SlotsTable } from './SlotsTable.tsx';
 import type { SlotFilling } from './use-slot-filling.ts';
 
-export function SlotEntry({ filling, rows }: { filling: SlotFilling; rows: readonly SlotRow[] }) {
+type SlotEntryProps = { filling: SlotFilling; rows: readonly SlotRow[]; onEnter: () => void };
+
+export function SlotEntry({ filling, rows, onEnter }: SlotEntryProps) {
   const { settings } = useAtCheck();
   const { chosen } = filling;
   const made = chosen && chosen.catalogue_nm.length > 0 ? ' (it comes in set heights)' : '';
@@ -18,7 +20,7 @@ export function SlotEntry({ filling, rows }: { filling: SlotFilling; rows: reado
           label={`height, ${settings.lengthUnit}; a tag after a blank${made}`}
           value={filling.typed}
           onChange={filling.type}
-          onCommit={filling.commit}
+          onCommit={onEnter}
           refusal={filling.refusal}
         />
       )}

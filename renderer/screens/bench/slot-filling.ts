@@ -1,5 +1,5 @@
-// What goes into a slot as it is typed at the bench: "77.0", "77.0 A31" with the tag after a blank, or the tag of a
-// loose plate that fits.
+// What goes into a slot as it is typed at the bench: "77.0", "77.0 A31" with the tag after a blank, or " A31" for the
+// loose plate of that tag. The blank comes first because a letter on an empty line is a key.
 import { accept, type Result, refuse } from '../../../app/base/result.ts';
 import type { Piece, PieceSource } from '../../../app/packs/packs.contract.ts';
 import { parseAmount } from '../../../app/quantities/parse-amount.ts';

@@ -12,6 +12,8 @@ export function useRebuild(go: Go) {
   const recording = useWrite('packs.recordMockUp');
   return {
     error: recording.error,
+    /** What was refused is being changed. */
+    forget: recording.reset,
     record(pieces: readonly Placed[], note: string, afterwards: () => void = () => undefined): void {
       if (recording.isPending) return;
       const setup = takes.at(-1)?.setup ?? lastSetup;

@@ -39,9 +39,10 @@ export function useSlotFilling({ what, isBought, next }: SlotFillingInput) {
     line.clear();
     moveTo(next(filled, slot));
   };
-  const place = chosen ? slots.findIndex((slot) => slot.slotId === chosen.slotId) : slots.length;
-  const toward = (step: number) => {
-    const slot = slots[place + step];
+  const place = chosen ? slots.findIndex((slot) => slot.slotId === chosen.slotId) : null;
+  // Where no slot is chosen, up begins at the piston and down at the ring.
+  const toward = (step: 1 | -1) => {
+    const slot = place === null ? slots.at(step === 1 ? 0 : -1) : slots[place + step];
     if (slot) moveTo(slot);
   };
   // The ring is above and the piston below, on the screen as on the bench.
@@ -49,10 +50,14 @@ export function useSlotFilling({ what, isBought, next }: SlotFillingInput) {
     { key: 'ArrowUp', onPress: () => toward(1) },
     { key: 'ArrowDown', onPress: () => toward(-1) },
   ]);
+  const clear = () => {
+    fillings.clear();
+    line.clear();
+  };
   return {
     fillings: fillings.value,
     chosen,
-    chosenName: chosen ? slotName(slots, place) : '',
+    chosenName: place === null ? '' : slotName(slots, place),
     /** The loose plates that go into the chosen slot. */
     fitting: chosen ? fittingSlot(loose, chosen) : nothingAtHand,
     typed: line.value,
@@ -76,9 +81,11 @@ export function useSlotFilling({ what, isBought, next }: SlotFillingInput) {
     skip: () => moveTo(next(fillings.value, chosen)),
     moveTo: (slotId: number) => moveTo(slots.find((slot) => slot.slotId === slotId) ?? null),
     towardPiston: () => toward(-1),
-    clear() {
-      fillings.clear();
-      line.clear();
+    /** Forgets all of it: it was recorded, or given up. */
+    clear,
+    restart() {
+      clear();
+      moveTo(next({}, null));
     },
   };
 }
