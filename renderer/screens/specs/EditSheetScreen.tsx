@@ -45,7 +45,7 @@ export type Editing = {
 
 export function EditSheetScreen({ familyId }: { familyId: number }) {
   const newest = useRead('specs.getRevision', { familyId });
-  return <Loaded read={newest}>{(revision) => <EditSheet revision={revision} />}</Loaded>;
+  return <Loaded read={newest}>{(revision) => <EditSheet key={familyId} revision={revision} />}</Loaded>;
 }
 
 function EditSheet({ revision }: { revision: Revision }) {
@@ -68,6 +68,7 @@ function EditSheet({ revision }: { revision: Revision }) {
   const change = (changed: TypedSheet) => {
     setSaveAsked(false);
     setTaken(null);
+    if (save.isError) save.reset();
     draft.change(changed);
   };
   const pointOut = (row: Row) => {
@@ -102,7 +103,7 @@ function EditSheet({ revision }: { revision: Revision }) {
   };
 
   const trySave = () => {
-    if (save.isPending) return;
+    if (save.isPending || draft.value === null) return;
     setSaveAsked(true);
     save.reset();
     const [first] = problems;

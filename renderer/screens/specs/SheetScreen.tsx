@@ -41,11 +41,13 @@ function Sheet({ revision, newestNumber }: { revision: Revision; newestNumber: n
   const isNewest = number === newestNumber;
   const isBlank = revision.packs.length === 0 && revision.checks.length === 0;
   const params = { familyId: String(familyId) };
-  const editKey = (words: string) => (
-    <LinkKey to="/specs/$familyId/edit" params={params} kind="filled">
-      {words}
-    </LinkKey>
-  );
+  const editKey = (words: string) =>
+    isNewest &&
+    draft.value === null && (
+      <LinkKey to="/specs/$familyId/edit" params={params} kind="filled">
+        {words}
+      </LinkKey>
+    );
   return (
     <>
       <PageHead
@@ -60,18 +62,13 @@ function Sheet({ revision, newestNumber }: { revision: Revision; newestNumber: n
             {revision.sourceNote !== '' && <span className="quiet">{revision.sourceNote}</span>}
           </>
         }
-        acts={isNewest && draft.value === null && !isBlank && editKey('Edit the sheet')}
+        acts={!isBlank && editKey('Edit the sheet')}
       />
       <div className={styles.sheet}>
         {savedRevision === number && <Notice kind="done">Revision {number} is saved.</Notice>}
         <Standing revision={revision} newestNumber={newestNumber} />
         {draft.value !== null && isNewest && <DraftNotice familyId={familyId} draft={draft} />}
         <Revisions familyId={familyId} number={number} newestNumber={newestNumber} />
-        {isBlank && (
-          <EmptyState level={2} title="This sheet is still blank." act={isNewest && editKey('Fill in the sheet')}>
-            A sheet holds the packs of the unit, slot by slot from the piston, and the checks with their limits.
-          </EmptyState>
-        )}
         {revision.packs.length > 0 && (
           <section aria-labelledby="packs">
             <h2 id="packs" className={styles.title}>
@@ -91,6 +88,11 @@ function Sheet({ revision, newestNumber }: { revision: Revision; newestNumber: n
           </section>
         )}
       </div>
+      {isBlank && (
+        <EmptyState level={2} title="This sheet is still blank." act={editKey('Fill in the sheet')}>
+          A sheet holds the packs of the unit, slot by slot from the piston, and the checks with their limits.
+        </EmptyState>
+      )}
     </>
   );
 }
@@ -132,7 +134,8 @@ function Revisions({ familyId, number, newestNumber }: { familyId: number; numbe
 type RevisionLinkProps = { familyId: number; number: number; isShown: boolean; newest: number };
 
 function RevisionLink({ familyId, number, isShown, newest }: RevisionLinkProps) {
-  const current = isShown ? ({ 'aria-current': 'page' } as const) : {};
+  // The newest one’s address is the beginning of every other’s.
+  const current = { activeOptions: { exact: true }, ...(isShown && ({ 'aria-current': 'page' } as const)) };
   const family = String(familyId);
   return number === newest ? (
     <Link to="/specs/$familyId" params={{ familyId: family }} {...current}>
