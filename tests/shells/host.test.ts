@@ -54,10 +54,12 @@ describe('only the one who was given the address gets in', () => {
   });
 
   test('without the cookie nothing is served and nothing is called', async () => {
-    const { to } = await hostWithShop();
+    const { to, address } = await hostWithShop();
     expect((await ask(to('/'))).status).toBe(403);
     expect((await ask(to('/rpc/jobs.listStages'), { method: 'POST', headers: json, body: '{}' })).status).toBe(403);
-    expect((await ask(to('/'), { headers: { cookie: `thoubook=${'0'.repeat(64)}` } })).status).toBe(403);
+    expect((await ask(to('/'), { headers: { cookie: `thoubook-${address.port}=${'0'.repeat(64)}` } })).status).toBe(
+      403,
+    );
   });
 
   test('another name for this machine, another origin and a form post are turned away', async () => {
@@ -83,6 +85,13 @@ describe('only the one who was given the address gets in', () => {
     expect((await ask(to('/%2e%2e/outside.html'), { headers: { cookie } })).status).toBe(404);
     expect((await ask(to('/%'), { headers: { cookie } })).status).toBe(404);
   });
+});
+
+test('two books on one machine do not take each other’s cookie', async () => {
+  const [first, second] = [await hostWithShop(), await hostWithShop()];
+  const cookies = [await first.enter(), await second.enter()].join('; ');
+  expect((await ask(first.to('/'), { headers: { cookie: cookies } })).status).toBe(200);
+  expect((await ask(second.to('/'), { headers: { cookie: cookies } })).status).toBe(200);
 });
 
 describe('a call crosses as it would in the desktop window', () => {

@@ -23,6 +23,9 @@ export async function startHost(desk: Desk, rendererFolder: string, port = 0): P
   let token: string | undefined = randomBytes(32).toString('hex');
   const address = () => `127.0.0.1:${(server.address() as AddressInfo).port}`;
 
+  // Cookies do not tell ports apart, so two books on one machine need two names.
+  const cookieName = () => `thoubook-${(server.address() as AddressInfo).port}`;
+
   const server = createServer((request, response) => {
     answer(request, response).catch((thrown) => {
       const id = desk.logFault('host', thrown);
@@ -44,12 +47,13 @@ export async function startHost(desk: Desk, rendererFolder: string, port = 0): P
       token = undefined;
       response.writeHead(303, {
         location: '/',
-        'set-cookie': `thoubook=${cookie}; HttpOnly; SameSite=Strict; Path=/`,
+        'set-cookie': `${cookieName()}=${cookie}; HttpOnly; SameSite=Strict; Path=/`,
       });
       response.end();
       return;
     }
-    if (!isSame(cookieOf(request), cookie)) return refuse(response, 403, 'open the address that was printed');
+    if (!isSame(cookieOf(request, cookieName()), cookie))
+      return refuse(response, 403, 'open the address that was printed');
     if (url.pathname.startsWith('/rpc/')) return callOver(request, response, url.pathname.slice('/rpc/'.length));
     if (url.pathname === '/events') return events(request, response);
     const file = request.method === 'GET' ? rendererFile(rendererFolder, url.pathname) : undefined;
@@ -106,8 +110,9 @@ function json(response: ServerResponse, body: unknown): void {
   response.end(JSON.stringify(body));
 }
 
-function cookieOf(request: IncomingMessage): string {
-  return /(?:^|;\s*)thoubook=([0-9a-f]+)/.exec(request.headers.cookie ?? '')?.[1] ?? '';
+function cookieOf(request: IncomingMessage, name: string): string {
+  const cookies = (request.headers.cookie ?? '').split(/;\s*/);
+  return cookies.find((each) => each.startsWith(`${name}=`))?.slice(name.length + 1) ?? '';
 }
 
 function isSame(given: string, wanted: string): boolean {

@@ -8,7 +8,13 @@ import { startHost } from './host.ts';
 import { shopFolder } from './shop-folder.ts';
 
 const desk = await Desk.at(shopFolder(), systemClock);
-const host = await startHost(desk, join(import.meta.dirname, '../renderer'), Number(process.env.THOUBOOK_PORT ?? 0));
+const renderer = join(import.meta.dirname, '../renderer');
+// A browser keeps what was typed but not yet entered by the port, so the port stays the same from day to day.
+const usualPort = Number(process.env.THOUBOOK_PORT ?? 48_237);
+const host = await startHost(desk, renderer, usualPort).catch((thrown) => {
+  if (thrown?.code !== 'EADDRINUSE') throw thrown;
+  return startHost(desk, renderer);
+});
 
 desk.watchOthers(1000);
 
