@@ -1,9 +1,7 @@
-// What a check asks for, how it is read and what was said about it, in the shop's words and as the drawings want them.
+// What a check asks for and how it is read, in the shop's words and as the drawings want them.
 import type { AmountWords, Limits as DrawnLimits } from '../../app/charts/amounts.ts';
-import type { Verdict as VerdictWord } from '../../app/charts/verdict-mark.ts';
 import { boundsOf } from '../../app/readings/judge-take.ts';
-import type { Verdict } from '../../app/readings/readings.contract.ts';
-import type { Check, HoldsFor, Limits, ReadingMethod, WaveState } from '../../app/specs/spec-sheet.ts';
+import type { HoldsFor, Limits, WaveState } from '../../app/specs/spec-sheet.ts';
 
 export function drawnLimits(limits: Limits): { readonly limits: DrawnLimits; readonly target: number | null } {
   const { lower, upper } = boundsOf(limits);
@@ -29,33 +27,12 @@ export function limitsWords(limits: Limits, words: AmountWords): string {
   }
 }
 
-/** The verdict's word for its mark: what is not a length is low or high, not tight or loose. */
-export function verdictWord(verdict: Verdict, check: Pick<Check, 'quantity'>): VerdictWord {
-  if (check.quantity === 'length') return verdict.word;
-  if (verdict.word === 'tight') return 'low';
-  return verdict.word === 'loose' ? 'high' : verdict.word;
-}
-
-const methodWordsOf: Record<ReadingMethod, string> = {
-  air: 'by air',
-  feeler: 'by feeler',
-  dial: 'by dial',
-  direct: '',
-  count: 'counted',
-  drop: 'drop',
-};
-
 const waveWordsOf: Record<WaveState, string> = {
   none: '',
   in: 'wave in',
   flattened: 'wave flattened',
   'left out': 'wave left out',
 };
-
-/** "by air"; nothing for one instrument and one number, which goes without saying. */
-export function methodWords(method: ReadingMethod): string {
-  return methodWordsOf[method];
-}
 
 /** "wave in", or nothing where the pack has none. */
 export function waveWords(waveState: WaveState): string {

@@ -2,9 +2,9 @@
 import { clock } from '../../../app/charts/clock.ts';
 import type { Take } from '../../../app/readings/readings.contract.ts';
 import { FittedChart } from '../../charts/FittedChart.tsx';
+import { drawnLimits } from '../../text/check-words.ts';
 import styles from './AroundDrum.module.css';
 import { useAtCheck } from './at-check.ts';
-import { drawnLimits } from './check-facts.ts';
 import { degreesOf, valuesRead } from './reading-plan.ts';
 
 /** `isShort` leaves the sentences out, while the drum is still being turned. */

@@ -1,11 +1,12 @@
 // One check of the unit as a line to press: what it asks for, where it stands.
 import { Link } from '@tanstack/react-router';
 import type { CheckOfJob, Job } from '../../../app/jobs/jobs.contract.ts';
+import { shownVerdict } from '../../../app/readings/verdict-words.ts';
 import { Verdict } from '../../components/Verdict.tsx';
 import { useOpenShop } from '../../frame/open-shop.ts';
 import { amountWords } from '../../text/amount-words.ts';
 import styles from './CheckLine.module.css';
-import { askedFor, verdictWord } from './check-facts.ts';
+import { askedFor } from './check-facts.ts';
 
 export function CheckLine({ job, check }: { job: Job; check: CheckOfJob }) {
   const { settings } = useOpenShop();
@@ -37,5 +38,5 @@ export function StandingVerdict({ check, by }: { check: CheckOfJob; by: string |
   if (override) return <Verdict verdict="not judged" words={`stands: ${override.reason}`} />;
   if (!latest) return <Verdict verdict="not read" />;
   if (latest.variantName !== null) return <Verdict verdict="in" words={latest.variantName} />;
-  return <Verdict verdict={verdictWord(latest.verdict, check)} by={by} />;
+  return <Verdict verdict={shownVerdict(latest.verdict, check.quantity)} by={by} />;
 }

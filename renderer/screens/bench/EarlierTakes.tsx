@@ -1,10 +1,10 @@
 // How this check read before, newest first: what a reading after rework is compared with.
 
 import type { Take } from '../../../app/readings/readings.contract.ts';
+import { shownVerdict } from '../../../app/readings/verdict-words.ts';
 import { Verdict } from '../../components/Verdict.tsx';
 import { sayDay } from '../../text/say-date.ts';
 import { useAtCheck } from './at-check.ts';
-import { verdictWord } from './check-facts.ts';
 import styles from './EarlierTakes.module.css';
 import { phaseWords } from './reading-plan.ts';
 
@@ -21,7 +21,7 @@ export function EarlierTakes({ takes }: { takes: readonly Take[] }) {
               <span>{phaseWords({ phase, mockUpNumber })}</span>
               {evaluation.mean !== null && <b>{words.full(evaluation.mean)}</b>}
               <Verdict
-                verdict={verdictWord(evaluation.verdict, check)}
+                verdict={shownVerdict(evaluation.verdict, check.quantity)}
                 by={evaluation.verdict.by === null ? null : words.full(evaluation.verdict.by)}
               />
             </p>

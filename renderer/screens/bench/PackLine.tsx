@@ -7,8 +7,9 @@ import { KeyHint } from '../../components/KeyHint.tsx';
 import { ReadingWithUncertainty } from '../../components/ReadingWithUncertainty.tsx';
 import { useOpenShop } from '../../frame/open-shop.ts';
 import { amountWords } from '../../text/amount-words.ts';
+import { drawnLimits } from '../../text/check-words.ts';
 import { StandingVerdict } from './CheckLine.tsx';
-import { askedFor, drawnLimits } from './check-facts.ts';
+import { askedFor } from './check-facts.ts';
 import styles from './PackLine.module.css';
 import { phaseWords } from './reading-plan.ts';
 

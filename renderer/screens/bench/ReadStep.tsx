@@ -32,8 +32,6 @@ import { useBeside } from './use-beside.tsx';
 import { useReadingLine } from './use-reading-line.ts';
 import { WhyPanel } from './WhyPanel.tsx';
 
-const usualFace = 100;
-
 export function ReadStep({ step, go }: { step: Extract<Step, { at: 'read' }>; go: Go }) {
   const at = useAtCheck();
   const { check, takes } = at;
@@ -57,7 +55,7 @@ export function ReadStep({ step, go }: { step: Extract<Step, { at: 'read' }>; go
   const line = useReadingLine({
     draftOf: draftOfSpot(take, at, spot),
     method,
-    dialFaceCounts: setup?.dialFaceCounts ?? usualFace,
+    setup,
     isZeroedAgain,
     write: async (typed, meaning) => {
       const takeId = take?.takeId ?? (plan && (await acts.start(plan)));

@@ -3,8 +3,8 @@ import { band } from '../../../app/charts/band.ts';
 import type { NamedAmount } from '../../../app/charts/band-axis.ts';
 import type { Take } from '../../../app/readings/readings.contract.ts';
 import { FittedChart } from '../../charts/FittedChart.tsx';
+import { drawnLimits } from '../../text/check-words.ts';
 import { useAtCheck } from './at-check.ts';
-import { drawnLimits } from './check-facts.ts';
 import { valuesRead } from './reading-plan.ts';
 
 export function ReadingBand({ take, expected }: { take: Take; expected: NamedAmount | null }) {

@@ -28,7 +28,7 @@ export function RedoStep({ step, go }: { step: Extract<Step, { at: 'redo' }>; go
   const line = useReadingLine({
     draftOf: `in place of reading ${step.readingId}`,
     method: take?.method ?? check.method,
-    dialFaceCounts: take?.setup?.dialFaceCounts ?? 100,
+    setup: take?.setup ?? null,
     isZeroedAgain,
     write: async (typed, meaning) => {
       const { readingId } = step;

@@ -2,10 +2,10 @@
 
 import { formatLength } from '../../../app/quantities/format-amount.ts';
 import type { Evaluation } from '../../../app/readings/readings.contract.ts';
+import { shownVerdict } from '../../../app/readings/verdict-words.ts';
 import { ReadingWithUncertainty } from '../../components/ReadingWithUncertainty.tsx';
 import { Verdict } from '../../components/Verdict.tsx';
 import { useAtCheck } from './at-check.ts';
-import { verdictWord } from './check-facts.ts';
 import styles from './RunningReading.module.css';
 
 type RunningReadingProps = {
@@ -47,7 +47,7 @@ export function RunningReading({ evaluation, expected, tells = 'all' }: RunningR
       </p>
       <p>
         <Verdict
-          verdict={isVariant ? 'in' : verdictWord(verdict, check)}
+          verdict={isVariant ? 'in' : shownVerdict(verdict, check.quantity)}
           by={verdict.by === null ? null : words.full(verdict.by)}
           size="say"
           {...(isVariant && { words: variantName })}

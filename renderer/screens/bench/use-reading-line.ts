@@ -1,7 +1,8 @@
 // One typed line of a reading: kept as a draft, understood as it is typed, asked about when a lone number could mean two
 // things, written when it is clear.
 import { useState } from 'react';
-import type { Reading } from '../../../app/readings/readings.contract.ts';
+import { lineField } from '../../../app/readings/line-field.ts';
+import type { Reading, Setup } from '../../../app/readings/readings.contract.ts';
 import { parseLine, sayBack, type TypedReading, valueOfReading } from '../../../app/readings/typed-line.ts';
 import { nameVariant } from '../../../app/readings/variant.ts';
 import type { ReadingMethod } from '../../../app/specs/spec-sheet.ts';
@@ -16,8 +17,7 @@ type ReadingLineInput = {
   /** What the draft is of: "take 12, spot 3". */
   readonly draftOf: string;
   readonly method: ReadingMethod;
-  /** Counts of the dial's face to one turn. */
-  readonly dialFaceCounts: number;
+  readonly setup: Setup | null;
   readonly isZeroedAgain: boolean;
   /** Writes it to the book; what it throws is shown beside the line. */
   readonly write: (typed: string, meaning: Meaning) => Promise<void>;
@@ -43,13 +43,7 @@ export type ReadingLine = {
 
 type Stopped = { readonly draftOf: string; readonly sentence: string; readonly askedAbout: string | null };
 
-export function useReadingLine({
-  draftOf,
-  method,
-  dialFaceCounts,
-  isZeroedAgain,
-  write,
-}: ReadingLineInput): ReadingLine {
+export function useReadingLine({ draftOf, method, setup, isZeroedAgain, write }: ReadingLineInput): ReadingLine {
   const { check, settings } = useAtCheck();
   const draft = useBenchDraft(draftOf, '');
   const [lastStop, setStopped] = useState<Stopped | null>(null);
@@ -58,14 +52,7 @@ export function useReadingLine({
   // The next line may be typed while the answer to the last one is still being drawn.
   const stopped = lastStop?.draftOf === draftOf ? lastStop : null;
   const stop = (sentence: string, askedAbout: string | null = null) => setStopped({ draftOf, sentence, askedAbout });
-  const field = {
-    method,
-    quantity: check.quantity,
-    unit: check.unit,
-    decimalMark: settings.decimalMark,
-    dialFaceCounts,
-    isZeroedAgain,
-  };
+  const field = { ...lineField(check, method, setup, settings), isZeroedAgain };
   const understood = parseLine(typed, { ...field, meaning: null });
   const reading = understood.ok ? understood.value : null;
   const isAsked = stopped !== null && stopped.askedAbout === typed;

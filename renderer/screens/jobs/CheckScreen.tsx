@@ -1,6 +1,7 @@
 // One check of a job: what the spec asks, where it stands and why, every take with every typed line.
 import { Link } from '@tanstack/react-router';
 import type { CheckOfJob, Job } from '../../../app/jobs/jobs.contract.ts';
+import { methodWords } from '../../../app/readings/method-words.ts';
 import { EmptyState } from '../../components/EmptyState.tsx';
 import { LinkKey } from '../../frame/LinkKey.tsx';
 import { Loaded } from '../../frame/Loaded.tsx';
@@ -8,7 +9,7 @@ import { useOpenShop } from '../../frame/open-shop.ts';
 import { PageHead } from '../../frame/PageHead.tsx';
 import { useRead } from '../../rpc/use-read.ts';
 import { amountWords } from '../../text/amount-words.ts';
-import { holdsForWords, limitsWords, methodWords, waveWords } from '../../text/check-words.ts';
+import { holdsForWords, limitsWords, waveWords } from '../../text/check-words.ts';
 import styles from './CheckScreen.module.css';
 import { LetItStand } from './LetItStand.tsx';
 import { LoadedJob } from './LoadedJob.tsx';

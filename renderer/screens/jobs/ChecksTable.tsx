@@ -2,12 +2,13 @@
 import { Link } from '@tanstack/react-router';
 import { bandRow } from '../../../app/charts/band-row.ts';
 import type { CheckOfJob, Job } from '../../../app/jobs/jobs.contract.ts';
+import { methodWords } from '../../../app/readings/method-words.ts';
 import { ChartView } from '../../charts/ChartView.tsx';
 import { Cell, ColumnHead, RowHead, Table } from '../../components/Table.tsx';
 import { Verdict } from '../../components/Verdict.tsx';
 import { useOpenShop } from '../../frame/open-shop.ts';
 import { amountWords } from '../../text/amount-words.ts';
-import { limitsWords, methodWords, waveWords } from '../../text/check-words.ts';
+import { limitsWords, waveWords } from '../../text/check-words.ts';
 import styles from './ChecksTable.module.css';
 import { bandOf, saidVerdict, sharedUnit } from './standing-words.ts';
 

@@ -3,6 +3,7 @@ import { band } from '../../../app/charts/band.ts';
 import { clock } from '../../../app/charts/clock.ts';
 import type { CheckOfJob } from '../../../app/jobs/jobs.contract.ts';
 import type { Take } from '../../../app/readings/readings.contract.ts';
+import { setupLines } from '../../../app/readings/setup-words.ts';
 import { ChartView } from '../../charts/ChartView.tsx';
 import { FittedChart } from '../../charts/FittedChart.tsx';
 import { Disclosure } from '../../components/Disclosure.tsx';
@@ -14,7 +15,6 @@ import { drawnLimits } from '../../text/check-words.ts';
 import { sayDayAndTime } from '../../text/say-date.ts';
 import { Budget } from './Budget.tsx';
 import { ReadingsTable } from './ReadingsTable.tsx';
-import { setupSentences } from './setup-words.ts';
 import { phaseWords, saidVerdict } from './standing-words.ts';
 import styles from './TakeSection.module.css';
 
@@ -39,7 +39,7 @@ export function TakeSection({ take, check, isNewest }: TakeProps & { isNewest: b
         <ReadingsTable take={take} check={check} />
       )}
       <Remarks take={take} />
-      {take.setup && <p className="small quiet">{setupSentences(take.setup, settings.decimalMark).join(' ')}</p>}
+      {take.setup && <p className="small quiet">Set up: {setupLines(take.setup).join('; ')}.</p>}
       {take.evaluation.budget.length > 0 && (
         <Disclosure words={`Why ± ${words.full(take.evaluation.expanded ?? 0)}`}>
           <Budget evaluation={take.evaluation} check={check} />

@@ -2,10 +2,11 @@
 import type { BandFacts } from '../../../app/charts/band-axis.ts';
 import { type Verdict as VerdictWord, verdictWords } from '../../../app/charts/verdict-mark.ts';
 import type { CheckOfJob, Standing } from '../../../app/jobs/jobs.contract.ts';
+import { shownVerdict } from '../../../app/readings/verdict-words.ts';
 import type { Settings } from '../../../app/shop/shop.contract.ts';
 import type { Check } from '../../../app/specs/spec-sheet.ts';
 import { amountWords } from '../../text/amount-words.ts';
-import { drawnLimits, verdictWord } from '../../text/check-words.ts';
+import { drawnLimits } from '../../text/check-words.ts';
 
 export type SaidVerdict = { readonly mark: VerdictWord; readonly words: string };
 
@@ -17,7 +18,7 @@ export function saidVerdict(
 ): SaidVerdict {
   if (!standing) return { mark: 'not read', words: 'not read yet' };
   const { verdict, variantName } = standing;
-  const mark = verdictWord(verdict, check);
+  const mark = shownVerdict(verdict, check.quantity);
   if (variantName !== null) return { mark, words: variantName };
   const by = verdict.by === null ? null : amountWords(check, settings).full(verdict.by);
   return { mark, words: verdictWords(mark, by) };
