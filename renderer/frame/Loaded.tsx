@@ -6,7 +6,13 @@ import styles from './Loaded.module.css';
 
 export function Loaded<T>({ read, children }: { read: Read<T>; children: (value: T) => ReactNode }) {
   if (read.data !== undefined) return children(read.data);
-  if (read.error) return <FailureSentence error={read.error} />;
+  if (read.error) {
+    return (
+      <div className={styles.failed}>
+        <FailureSentence error={read.error} />
+      </div>
+    );
+  }
   return (
     <p className={styles.waiting} role="status">
       Looking it up…
