@@ -53,6 +53,15 @@ test('a loose pack is read as found, swapped as planned and read final, on a num
 
   // What sits in it: the four steels typed, the frictions and the backing plate at their nominal heights.
   await page.keyboard.press('Enter');
+  await expectPrompt(page, 'What sits in the pack? Steel 1, nearest the piston.');
+  for (const [typed, sentence] of [
+    ['78 mm', /too large for a steel/],
+    ['72 74', '“74” looks like another height: give tags a letter.'],
+  ] as const) {
+    await enter(page, typed);
+    await expect(page.getByRole('alert')).toContainText(sentence);
+    await page.getByRole('textbox').fill('');
+  }
   for (const [slot, height] of [
     ['Steel 1, nearest the piston', '77.0'],
     ['Steel 2', '76.5'],

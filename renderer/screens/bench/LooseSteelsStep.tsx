@@ -12,7 +12,7 @@ import type { Go } from './bench-step.ts';
 import { CheckPage } from './CheckPage.tsx';
 import { keysWhen } from './keys-when.ts';
 import styles from './LooseSteelsStep.module.css';
-import { fittingSlot, heightAndTag } from './slot-filling.ts';
+import { fittingSlot, parseHeightAndCount, parseHeightAndTag } from './slot-filling.ts';
 import { useBenchDraft } from './use-bench-draft.ts';
 import { useBeside } from './use-beside.tsx';
 
@@ -48,13 +48,12 @@ export function LooseSteelsStep({ go }: { go: Go }) {
       },
       onError: (error: Error) => refuse(error.message),
     };
-    const { height, tag } = heightAndTag(text, slot.kind, settings);
-    if (!height.ok) return refuse(height.refusal.message);
-    const typed = tag === '' ? text : text.slice(0, -tag.length).trim();
-    if (!isCan) return adding.mutate({ ...slot, tag, typed, by }, outcome);
-    if (!/^\d+$/.test(tag) || Number(tag) < 1)
-      return refuse('Type the height and how many there are, such as 77.0 12.');
-    canning.mutate({ ...slot, typed, count: Number(tag), by }, outcome);
+    const parse = isCan ? parseHeightAndCount : parseHeightAndTag;
+    const parsed = parse(text, slot.kind, settings);
+    if (!parsed.ok) return refuse(parsed.refusal.message);
+    const { typed, last } = parsed.value;
+    if (isCan) canning.mutate({ ...slot, typed, count: Number(last), by }, outcome);
+    else adding.mutate({ ...slot, tag: last, typed, by }, outcome);
   };
   const fitting = fittingSlot(loose.data ?? { pieces: [], cans: [] }, slot);
   return (

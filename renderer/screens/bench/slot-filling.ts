@@ -14,6 +14,11 @@ export type Fillings = Readonly<Record<number, Filling>>;
 
 export type AtHand = { readonly pieces: readonly Piece[]; readonly cans: readonly Can[] };
 
+type WrittenIn = Pick<Settings, 'lengthUnit' | 'decimalMark'>;
+
+/** `typed` is the height as typed, `last` the word behind it, or empty. */
+type TypedPlate = { readonly height_nm: number; readonly typed: string; readonly last: string };
+
 const largestHeight_nm = 25_400_000;
 
 /** The loose plates that go into a slot. */
@@ -30,20 +35,19 @@ export function parseFilling(
   typed: string,
   slot: Pick<SavedSlot, 'kind' | 'outline' | 'catalogue_nm'>,
   atHand: AtHand,
-  settings: Pick<Settings, 'lengthUnit' | 'decimalMark'>,
+  settings: WrittenIn,
   isBought: boolean,
 ): Result<Filling> {
   const text = typed.trim();
   const named = fittingSlot(atHand, slot).pieces.find((piece) => piece.tag.toLowerCase() === text.toLowerCase());
-  if (named && text !== '') return accept(pieceFilling(named));
-  const { height, tag } = heightAndTag(text, slot.kind, settings);
-  if (!height.ok) return height;
-  const height_nm = height.value;
+  if (named && text !== '' && !isFigures(typed)) return accept(pieceFilling(named));
+  const plate = parseHeightAndTag(text, slot.kind, settings);
+  if (!plate.ok) return plate;
+  const { height_nm, typed: typedHeight, last: tag } = plate.value;
   if (height_nm <= 0) return refuse('negative', `“${text}”: a ${slot.kind} has a thickness above nothing.`);
   if (isBought && slot.catalogue_nm.includes(height_nm)) {
     return accept({ from: { catalogue_nm: height_nm }, height_nm, tag });
   }
-  const typedHeight = tag === '' ? text : text.slice(0, -tag.length).trim();
   return accept({ from: { typed: typedHeight, ...(tag === '' ? {} : { tag }) }, height_nm, tag });
 }
 
@@ -55,12 +59,26 @@ export function canFilling({ canId, height_nm }: Can): Filling {
   return { from: { canId }, height_nm, tag: '' };
 }
 
-/** The whole as a height if it can be one, else all but the last word, which is the tag. */
-export function heightAndTag(
-  text: string,
-  kind: string,
-  { lengthUnit, decimalMark }: Pick<Settings, 'lengthUnit' | 'decimalMark'>,
-): { height: Result<number>; tag: string } {
+/** A height with the tag behind it, if there is one; a figure is no tag, it would be a second height. */
+export function parseHeightAndTag(text: string, kind: string, settings: WrittenIn): Result<TypedPlate> {
+  const plate = heightAndLastWord(text, kind, settings);
+  if (plate.ok && isFigures(plate.value.last)) {
+    return refuse('tag', `“${plate.value.last}” looks like another height: give tags a letter.`);
+  }
+  return plate;
+}
+
+/** What a can is started with: a height and how many there are. */
+export function parseHeightAndCount(text: string, kind: string, settings: WrittenIn): Result<TypedPlate> {
+  const can = heightAndLastWord(text, kind, settings);
+  if (can.ok && !/^0*[1-9]\d*$/.test(can.value.last)) {
+    return refuse('count', 'Type the height and how many there are, such as 77.0\u00a012.');
+  }
+  return can;
+}
+
+/** The whole as a height if it can be one, its unit word with it, else all but the last word. */
+function heightAndLastWord(text: string, kind: string, { lengthUnit, decimalMark }: WrittenIn): Result<TypedPlate> {
   const field = {
     quantity: 'length',
     unit: lengthUnit,
@@ -69,8 +87,13 @@ export function heightAndTag(
     what: `a ${kind}`,
   } as const;
   const whole = parseAmount(text, field);
-  const [, head, tag] = /^(.*\S)\s+(\S+)$/.exec(text) ?? [];
-  if (whole.ok || head === undefined || tag === undefined) return { height: whole, tag: '' };
-  const height = parseAmount(head, field);
-  return height.ok ? { height, tag } : { height: whole, tag: '' };
+  if (whole.ok) return accept({ height_nm: whole.value, typed: text, last: '' });
+  const [, typed, last] = /^(.*\S)\s+(\S+)$/.exec(text) ?? [];
+  if (whole.refusal.code !== 'unknown-unit' || typed === undefined || last === undefined) return whole;
+  const height = parseAmount(typed, field);
+  return height.ok ? accept({ height_nm: height.value, typed, last }) : height;
+}
+
+function isFigures(text: string): boolean {
+  return /^[\d.,]+$/.test(text);
 }
