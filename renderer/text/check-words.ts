@@ -43,7 +43,7 @@ export function waveWords(waveState: WaveState): string {
 export function holdsForWords(holdsFor: HoldsFor): string {
   switch (holdsFor) {
     case 'mean and tightest':
-      return 'the mean inside, the tightest spot not under';
+      return 'the mean inside, the tightest spot not under the low limit';
     case 'mean':
       return 'the mean inside';
     case 'tightest spot':

@@ -72,7 +72,7 @@ function CheckRow({ check, saysSource }: { check: Check; saysSource: boolean }) 
       <Cell>{limits.kind === 'variants' ? <Variants limits={limits} field={field} /> : limitsText(range, field)}</Cell>
       <Cell isQuiet>{check.unit}</Cell>
       <Cell>
-        <span className="small">{check.holdsFor}</span>
+        <span className="small">{check.spots > 1 && check.holdsFor}</span>
       </Cell>
     </tr>
   );
