@@ -73,10 +73,10 @@ export function addRule(sheet: TypedSheet, pack: TypedPack): TypedSheet {
   return { ...changePack(sheet, { ...pack, rules: [...pack.rules, rule] }), lastKey: rule.key };
 }
 
-/** The check that a new one takes after: the last one, unless that is the clearance of a pack. */
+/** The check that a new one takes after: the last one, unless that is a clearance, of a pack or read as one. */
 export function checkToTakeAfter(sheet: TypedSheet): TypedCheck | undefined {
   const last = sheet.checks.at(-1);
-  return last?.packKey === null ? last : undefined;
+  return last?.packKey === null && last.method !== 'air' ? last : undefined;
 }
 
 /** A check after the last one, taking after it in everything that repeats down a page of a book. */
