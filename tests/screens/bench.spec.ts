@@ -165,6 +165,10 @@ test('zeroed again on the pressed plate, the air travel is the whole clearance',
   // Push 5, then 38 from there: 38, not 43.
   await page.keyboard.type('5 38');
   await expect(page.getByText('38.0 thou')).toBeVisible();
+  // A lone number is then the whole: nothing is left to ask.
+  await page.getByRole('textbox').fill('');
+  await enter(page, '38');
+  await expectPrompt(page, 'Spot 2. Turn the drum to 90°.');
 });
 
 test('a window that closes in the middle comes back to the same spot with what was typed', async ({ page }) => {
@@ -214,6 +218,8 @@ for (const theme of ['paper', 'bay'] as const) {
     await page.keyboard.press('?');
     await expect(page.getByRole('heading', { name: 'Why' })).toBeVisible();
     await expectNoAxeComplaints(page, theme);
+    await page.keyboard.press('Escape');
+    await expect(page.getByRole('heading', { name: 'Why' })).toBeHidden();
     await page.keyboard.press('Enter');
     await expectPrompt(page, /^One swap will do/);
     await expectNoAxeComplaints(page, theme);

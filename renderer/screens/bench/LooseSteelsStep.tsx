@@ -75,8 +75,8 @@ export function LooseSteelsStep({ go }: { go: Go }) {
         key={`${isCan} ${chosen}`}
         label={
           isCan
-            ? `height and count, ${settings.lengthUnit}, such as 77.0 12`
-            : `height, ${settings.lengthUnit}; a tag after a blank, such as 77.0 A48`
+            ? `height and count, ${settings.lengthUnit}, such as 77.0\u00a012`
+            : `height, ${settings.lengthUnit}; a tag after a blank, such as 77.0\u00a0A48`
         }
         value={line.value}
         onChange={(text) => {

@@ -30,6 +30,7 @@ import { SaidBack } from './SaidBack.tsx';
 import { standsWords } from './setup-words.ts';
 import { useBeside } from './use-beside.tsx';
 import { useReadingLine } from './use-reading-line.ts';
+import { useWhy } from './use-why.ts';
 import { WhyPanel } from './WhyPanel.tsx';
 
 export function ReadStep({ step, go }: { step: Extract<Step, { at: 'read' }>; go: Go }) {
@@ -43,7 +44,7 @@ export function ReadStep({ step, go }: { step: Extract<Step, { at: 'read' }>; go
   const [spotBack, goBackTo] = useState<number | null>(null);
   const [isZeroedAgain, setZeroedAgain] = useState(false);
   const [said, say] = useState('');
-  const [isWhyOpen, openWhy] = useState(false);
+  const why = useWhy();
   // A new entry takes the focus back from the key that was pressed.
   const [entryNumber, setEntryNumber] = useState(0);
   const acts = useReadingActs();
@@ -130,7 +131,7 @@ export function ReadStep({ step, go }: { step: Extract<Step, { at: 'read' }>; go
       key: '?',
       words: 'Why',
       isRare: 'always',
-      onPress: back(() => openWhy(!isWhyOpen)),
+      onPress: back(why.turn),
     }),
   ];
 
@@ -149,7 +150,7 @@ export function ReadStep({ step, go }: { step: Extract<Step, { at: 'read' }>; go
       }
       keys={keys}
       aside={
-        isWhyOpen && take ? (
+        why.isOpen && take ? (
           <WhyPanel evaluation={take.evaluation} />
         ) : take && spotsOf(take, check) > 1 && take.evaluation.spots.length > 0 ? (
           <>

@@ -1,6 +1,5 @@
 // The check is read: the sentence, the figures it stands on, and what to do about it.
 import { useNavigate } from '@tanstack/react-router';
-import { useState } from 'react';
 import type { BenchKey } from '../../components/KeyBar.tsx';
 import { Notice } from '../../components/Notice.tsx';
 import { FailureSentence } from '../../frame/FailureSentence.tsx';
@@ -18,6 +17,7 @@ import { expectedSentence, nextAct, resultSentence } from './result-words.ts';
 import { SpotsAcross } from './SpotsAcross.tsx';
 import { standsWords } from './setup-words.ts';
 import { useBeside } from './use-beside.tsx';
+import { useWhy } from './use-why.ts';
 import { WhyPanel } from './WhyPanel.tsx';
 
 export function ResultStep({ go }: { go: Go }) {
@@ -25,7 +25,7 @@ export function ResultStep({ go }: { go: Go }) {
   const { check, pack, job, takes } = at;
   const navigate = useNavigate();
   const acts = useReadingActs();
-  const [isWhyOpen, openWhy] = useState(false);
+  const why = useWhy();
   const take = takes.at(-1) ?? null;
   const beside = useBeside(take);
   if (!take) return null;
@@ -62,7 +62,7 @@ export function ResultStep({ go }: { go: Go }) {
     ...keysWhen(last !== undefined, { key: 'R', words: 'Redo', onPress: redo }),
     ...keysWhen(act !== 'read it again', { key: 'N', words: 'Read it again', isRare: true, onPress: again }),
     ...keysWhen(act !== 'keep it', { key: 'K', words: 'Keep as is', isRare: true, onPress: () => go({ at: 'keep' }) }),
-    { key: '?', words: 'Why', onPress: () => openWhy(!isWhyOpen) },
+    { key: '?', words: 'Why', onPress: why.turn },
   ];
 
   return (
@@ -78,7 +78,7 @@ export function ResultStep({ go }: { go: Go }) {
         </>
       }
       keys={keys}
-      aside={isWhyOpen ? <WhyPanel evaluation={evaluation} /> : beside}
+      aside={why.isOpen ? <WhyPanel evaluation={evaluation} /> : beside}
     >
       <FailureSentence error={acts.error} />
       <div className={styles.so}>

@@ -8,16 +8,15 @@ import { spotName, standingReadings } from './reading-plan.ts';
 /** As many as stand side by side at the size the bench is read from. */
 const mostAcross = 6;
 
-/** One line a spot where each was read once, else every line under the other. */
+/**
+ * One line a spot where each was read once, else every line under the other. Only the clearance has a mean: those of
+ * push and air, each rounded, need not add up to it as shown.
+ */
 export function SpotsAcross({ take }: { take: Take }) {
   const { check, words } = useAtCheck();
   const { spots, mean } = take.evaluation;
   const isOnce = standingReadings(take).length === spots.length;
   if (!isOnce || spots.length < 2 || spots.length > mostAcross) return <ReadsTable take={take} />;
-  const meanOf = (amounts: readonly (number | null)[]) => {
-    const known = amounts.filter((amount) => amount !== null);
-    return known.length === spots.length ? words.full(known.reduce((sum, each) => sum + each, 0) / known.length) : '';
-  };
   const pushes = spots.map((spot) => spot.push);
   const airs = spots.map((spot) => spot.air);
   const rows =
@@ -51,9 +50,7 @@ export function SpotsAcross({ take }: { take: Take }) {
                 {amounts[index] === null || amounts[index] === undefined ? '' : words.short(amounts[index])}
               </Cell>
             ))}
-            <Cell isNumber isWide>
-              {meanOf(amounts)}
-            </Cell>
+            <Cell isNumber isWide />
           </tr>
         ))}
       </tbody>

@@ -53,11 +53,13 @@ export function useReadingLine({ draftOf, method, setup, isZeroedAgain, write }:
   const stopped = lastStop?.draftOf === draftOf ? lastStop : null;
   const stop = (sentence: string, askedAbout: string | null = null) => setStopped({ draftOf, sentence, askedAbout });
   const field = { ...lineField(check, method, setup, settings), isZeroedAgain };
-  const understood = parseLine(typed, { ...field, meaning: null });
+  // From the pressed plate, a lone number can only be the whole.
+  const plainMeaning: Meaning = method === 'air' && isZeroedAgain ? 'total' : null;
+  const understood = parseLine(typed, { ...field, meaning: plainMeaning });
   const reading = understood.ok ? understood.value : null;
   const isAsked = stopped !== null && stopped.askedAbout === typed;
 
-  const commit = async (meaning: Meaning = null) => {
+  const commit = async (meaning: Meaning = plainMeaning) => {
     const line = parseLine(typed, { ...field, meaning });
     if (!line.ok) return stop(line.refusal.message, line.refusal.code === 'one-number' ? typed : null);
     const value = valueOfReading(line.value);
