@@ -108,11 +108,11 @@ function parseAirLine(typed: string, field: LineField): Result<TypedReading> {
     numbers.push(number.value);
   }
   const [first, second] = numbers;
-  if (!first) return refuse('empty', 'Type push-down and air travel, such as 4 23.');
+  if (!first) return refuse('empty', 'Type push-down and air travel, such as 4\u00a023.');
   if (numbers.length > 2) {
     return refuse(
       'too-many-numbers',
-      `“${typed.trim()}” holds ${numbers.length} numbers: type push-down and air travel, such as 4 23.`,
+      `“${typed.trim()}” holds ${numbers.length} numbers: type push-down and air travel, such as 4\u00a023.`,
     );
   }
   if (!second) {
@@ -172,7 +172,7 @@ function parseFeelerLine(typed: string, field: LineField): Result<TypedReading> 
   const feel = /\btight\b/i.test(typed) ? 'tight' : /\beasy\b/i.test(typed) ? 'easy' : '';
   const numbers = numbersOf(typed.replace(/\b(tight|easy|goes|stops)\b/gi, ' '));
   if (numbers.length !== 2) {
-    return refuse('two-leaves', 'Type the leaf that goes and the leaf that stops, such as 30 31.');
+    return refuse('two-leaves', 'Type the leaf that goes and the leaf that stops, such as 30\u00a031.');
   }
   const leaves: number[] = [];
   for (const part of numbers) {
