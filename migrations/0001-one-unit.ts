@@ -212,15 +212,12 @@ const jobs = [
 ];
 
 const packsAndPieces = [
-  // One physical plate or ring. What nobody measured stands at its nominal or catalogue height and says so.
+  // One physical plate or ring.
   `create table pieces (
   piece_id integer primary key,
   kind text not null ${pieceKind},
   outline text not null,
   tag text not null,
-  height_nm integer not null check (height_nm > 0),
-  height_from text not null check (height_from in ('measured', 'nominal', 'catalogue')),
-  typed text not null,
   can_id integer references cans,
   added_at text not null,
   added_by integer not null references people
@@ -228,6 +225,31 @@ const packsAndPieces = [
   'create index pieces_of_outline on pieces (outline, kind)',
   `create unique index pieces_by_tag on pieces (outline, tag) where tag <> ''`,
   ...appendOnly('pieces'),
+  // A height is a reading: measuring again adds a row, and the newest counts. What nobody measured stands at its
+  // nominal or catalogue height and says so.
+  `create table piece_heights (
+  piece_height_id integer primary key,
+  piece_id integer not null references pieces,
+  height_nm integer not null check (height_nm > 0),
+  height_from text not null check (height_from in ('measured', 'nominal', 'catalogue')),
+  typed text not null,
+  reason text not null,
+  measured_at text not null,
+  measured_by integer not null references people
+) strict`,
+  'create index piece_heights_of_piece on piece_heights (piece_id)',
+  ...appendOnly('piece_heights'),
+  `create view pieces_as_known as
+select pieces.*, height_nm, height_from
+from pieces join piece_heights on piece_height_id =
+  (select max(newest.piece_height_id) from piece_heights as newest where newest.piece_id = pieces.piece_id)`,
+  `create table discards (
+  piece_id integer primary key references pieces,
+  reason text not null check (reason <> ''),
+  discarded_at text not null,
+  discarded_by integer not null references people
+) strict`,
+  ...appendOnly('discards'),
   `create table cans (
   can_id integer primary key,
   kind text not null ${pieceKind},

@@ -24,6 +24,16 @@ export const stockContract = {
     z.strictObject({ kind: z.enum(pieceKinds), outline: requiredLine, tag: line, typed: requiredLine, by: id }),
     z.strictObject({ pieceId: id }),
   ),
+  'stock.remeasurePiece': write(
+    'a piece was measured again, or written down wrong: its new height counts from now on, the old one stays on record',
+    z.strictObject({ pieceId: id, typed: requiredLine, reason: requiredLine, by: id }),
+    done,
+  ),
+  'stock.discardPiece': write(
+    'a loose piece is not to be used any more, with a reason',
+    z.strictObject({ pieceId: id, reason: requiredLine, by: id }),
+    done,
+  ),
   'stock.addCan': write(
     'start a can of one thickness with a count',
     z.strictObject({

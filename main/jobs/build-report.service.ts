@@ -149,10 +149,15 @@ function packFacts(pack: PackOfJob, job: Job, takes: readonly Take[], settings: 
         expanded: normalCoverageFactor(0.95) * mockUp.predicted.standardDeviation_nm,
       },
       read: mockUp.read && { value: mockUp.read.mean_nm, expanded: mockUp.read.expanded_nm },
-      note: [mockUp.note, ...mockUp.suspects].filter((text) => text !== '').join(' '),
+      note: [...shopNote(mockUp), ...mockUp.suspects].join(' '),
     })),
     setup: last?.setup ? setupLines(last.setup) : [],
   };
+}
+
+// What only says again that it was found, or names the swap that stands beside it, is left out.
+function shopNote({ note }: MockUp): string[] {
+  return note === '' || note === 'as found' || /→/.test(note) ? [] : [note];
 }
 
 /** "steel 2: 76.5 → 83.0", or nothing where nothing changed. */

@@ -33,9 +33,9 @@ export async function listMockUpPieces(
 ): Promise<Array<{ slotId: number; piece: Piece }>> {
   const rows = await reading
     .selectFrom('mock_up_pieces')
-    .innerJoin('pieces', 'pieces.piece_id', 'mock_up_pieces.piece_id')
+    .innerJoin('pieces_as_known', 'pieces_as_known.piece_id', 'mock_up_pieces.piece_id')
     .innerJoin('slots', 'slots.slot_id', 'mock_up_pieces.slot_id')
-    .selectAll('pieces')
+    .selectAll('pieces_as_known')
     .select('slots.slot_id')
     .where('mock_up_id', '=', mockUpId)
     .orderBy('slots.position')

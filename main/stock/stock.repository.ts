@@ -2,7 +2,7 @@
 import type { Piece } from '../../app/packs/packs.contract.ts';
 import type { PieceKind } from '../../app/specs/spec-sheet.ts';
 import type { Reading, Writing } from '../database/tables.ts';
-import type { PiecesTable } from './stock.tables.ts';
+import type { PiecesAsKnownView } from './stock.tables.ts';
 
 /** The pieces that sit in a pack now: those of the newest mock-up of each pack of each job. */
 export function piecesInPacks(reading: Reading) {
@@ -25,9 +25,10 @@ export function piecesInPacks(reading: Reading) {
 
 export async function listLoosePieces(reading: Reading, outline: string): Promise<Piece[]> {
   const rows = await reading
-    .selectFrom('pieces')
+    .selectFrom('pieces_as_known')
     .selectAll()
     .where('piece_id', 'not in', piecesInPacks(reading).select('mock_up_pieces.piece_id'))
+    .where('piece_id', 'not in', reading.selectFrom('discards').select('discards.piece_id'))
     .where('outline', outline === '' ? '<>' : '=', outline)
     .orderBy('height_nm')
     .orderBy('piece_id')
@@ -46,7 +47,11 @@ export function whereabouts(reading: Reading, pieceId: number) {
 }
 
 export async function findPiece(reading: Reading, pieceId: number): Promise<Piece | undefined> {
-  const row = await reading.selectFrom('pieces').selectAll().where('piece_id', '=', pieceId).executeTakeFirst();
+  const row = await reading
+    .selectFrom('pieces_as_known')
+    .selectAll()
+    .where('piece_id', '=', pieceId)
+    .executeTakeFirst();
   return row && pieceOfRow(row);
 }
 
@@ -79,19 +84,63 @@ export async function insertPiece(
       kind: piece.kind,
       outline: piece.outline,
       tag: piece.tag,
-      height_nm: piece.height_nm,
-      height_from: piece.heightFrom,
-      typed: piece.typed,
       can_id: piece.canId,
       added_at: piece.now,
       added_by: piece.by,
     })
     .returning('piece_id')
     .executeTakeFirstOrThrow();
+  await insertHeight(writing, { ...piece, pieceId: piece_id, reason: '' });
   return piece_id;
 }
 
-export function pieceOfRow(row: Omit<PiecesTable, 'piece_id'> & { piece_id: number }): Piece {
+/** The newest height of a piece is the one that counts; the others stay on record. */
+export async function insertHeight(
+  writing: Writing,
+  height: {
+    pieceId: number;
+    height_nm: number;
+    heightFrom: Piece['heightFrom'];
+    typed: string;
+    reason: string;
+    by: number;
+    now: string;
+  },
+): Promise<void> {
+  await writing
+    .insertInto('piece_heights')
+    .values({
+      piece_id: height.pieceId,
+      height_nm: height.height_nm,
+      height_from: height.heightFrom,
+      typed: height.typed,
+      reason: height.reason,
+      measured_at: height.now,
+      measured_by: height.by,
+    })
+    .execute();
+}
+
+export function findDiscard(reading: Reading, pieceId: number) {
+  return reading.selectFrom('discards').select('reason').where('piece_id', '=', pieceId).executeTakeFirst();
+}
+
+export async function insertDiscard(
+  writing: Writing,
+  discard: { pieceId: number; reason: string; by: number; now: string },
+): Promise<void> {
+  await writing
+    .insertInto('discards')
+    .values({
+      piece_id: discard.pieceId,
+      reason: discard.reason,
+      discarded_at: discard.now,
+      discarded_by: discard.by,
+    })
+    .execute();
+}
+
+export function pieceOfRow(row: PiecesAsKnownView): Piece {
   return {
     pieceId: row.piece_id,
     kind: row.kind,

@@ -9,8 +9,12 @@ import type { Reading, Writing } from '../database/tables.ts';
 import { getSettings, personAtWork } from '../shop/shop.service.ts';
 import * as repository from './stock.repository.ts';
 
-/** No plate, ring or drum part of a pack is an inch thick: beyond that a unit was mistyped. */
-const largestHeight_nm = 25_400_000;
+// Common practice, no source: outside of these a unit or a figure was mistyped. Plates between a fiftieth and four tenths
+// of an inch; backing plates, apply plates and rings up to an inch.
+const thinnest_nm = 508_000;
+const thickestPlate_nm = 10_160_000;
+const thickestPart_nm = 25_400_000;
+const isPlate = (kind: PieceKind): boolean => kind === 'steel' || kind === 'friction' || kind === 'wave plate';
 
 export async function listLoose(reading: Reading, { outline }: { outline: string }) {
   return {
@@ -36,6 +40,9 @@ async function measuredPiece(
   piece: { kind: PieceKind; outline: string; tag: string; typed: string; by: number },
 ): Promise<number> {
   const height_nm = await heightTyped(writing, piece.kind, piece.typed);
+  if (/^[\d.,]+$/.test(piece.tag)) {
+    throw new Refused('tag', `“${piece.tag}” looks like another height: give a tag a letter.`, 'tag');
+  }
   if (piece.tag !== '' && (await repository.findPieceTagged(writing, piece.outline, piece.tag))) {
     throw new Refused('tag-taken', `There is already a plate with the tag ${piece.tag}: give this one another.`, 'tag');
   }
@@ -48,12 +55,48 @@ async function heightTyped(reading: Reading, kind: PieceKind, typed: string): Pr
     quantity: 'length',
     unit: lengthUnit,
     decimalMark,
-    largest: largestHeight_nm,
+    largest: isPlate(kind) ? thickestPlate_nm : thickestPart_nm,
     what: `a ${kind}`,
   });
   const height_nm = accepted(height, 'typed');
-  if (height_nm <= 0) throw new Refused('negative', `“${typed}”: a ${kind} has a thickness above nothing.`, 'typed');
+  if (height_nm < thinnest_nm) {
+    const shown = `${formatLength(height_nm, lengthUnit, undefined, decimalMark)} ${lengthUnit}`;
+    throw new Refused('implausible', `“${typed}” would be ${shown}, too thin for a ${kind}: check it.`, 'typed');
+  }
   return height_nm;
+}
+
+export async function remeasurePiece(
+  writing: Writing,
+  now: string,
+  input: { pieceId: number; typed: string; reason: string; by: number },
+) {
+  await personAtWork(writing, input.by);
+  const piece = found(await repository.findPiece(writing, input.pieceId), 'plate');
+  const height_nm = await heightTyped(writing, piece.kind, input.typed);
+  await repository.insertHeight(writing, { ...input, height_nm, heightFrom: 'measured', now });
+  return {};
+}
+
+export async function discardPiece(
+  writing: Writing,
+  now: string,
+  input: { pieceId: number; reason: string; by: number },
+) {
+  await personAtWork(writing, input.by);
+  const piece = found(await repository.findPiece(writing, input.pieceId), 'plate');
+  const place = await repository.whereabouts(writing, piece.pieceId);
+  if (place) {
+    const named = await nameOf(writing, piece.height_nm, piece.tag);
+    throw new Refused(
+      'piece-in-use',
+      `${named} sits in ${place.pack_name} of job ${place.job_number}: take it out first.`,
+    );
+  }
+  if (await repository.findDiscard(writing, piece.pieceId))
+    throw new Refused('discarded', 'That plate was taken off the list already.');
+  await repository.insertDiscard(writing, { ...input, now });
+  return {};
 }
 
 export async function addCan(
@@ -120,6 +163,10 @@ export async function pieceForSlot(
   }
   if ('canId' in from) return pieceOutOfCan(writing, slot, from.canId, made);
   const piece = found(await repository.findPiece(writing, from.pieceId), 'plate');
+  if (await repository.findDiscard(writing, piece.pieceId)) {
+    const named = await nameOf(writing, piece.height_nm, piece.tag);
+    throw new Refused('discarded', `${named} was taken off the list: it is not to be used.`);
+  }
   const place = await repository.whereabouts(writing, piece.pieceId);
   if (place && (place.job_id !== pack.jobId || place.pack_id !== pack.packId)) {
     const named = await nameOf(writing, piece.height_nm, piece.tag);

@@ -163,6 +163,8 @@ describe('what is append-only cannot be changed, not even by replacing', () => {
     'mock_ups',
     'mock_up_pieces',
     'pieces',
+    'piece_heights',
+    'discards',
     'can_movements',
     'stage_entries',
     'overrides',
@@ -200,7 +202,9 @@ function fillOneRowOf(connection: Sqlite.Database, table: string, jobId: number)
   connection.exec(`
     insert into cans (can_id, kind, outline, height_nm) values (1, 'steel', 'KX3 forward', 1955800);
     insert into can_movements values (1, 1, 5, 'count', ${at}, 1);
-    insert into pieces values (1, 'steel', 'KX3 forward', 'A1', 1955800, 'measured', '77', null, ${at}, 1);
+    insert into pieces values (1, 'steel', 'KX3 forward', 'A1', null, ${at}, 1);
+    insert into piece_heights values (1, 1, 1955800, 'measured', '77', '', ${at}, 1);
+    insert into discards values (1, 'hot spots', ${at}, 1);
     insert into mock_ups (mock_up_id, job_id, pack_id, number, note, made_at, made_by)
       select 1, ${jobId}, min(pack_id), 0, '', ${at}, 1 from packs;
     insert into mock_up_pieces select 1, min(slot_id), 1 from slots;

@@ -1,3 +1,8 @@
+CREATE VIEW pieces_as_known as
+select pieces.*, height_nm, height_from
+from pieces join piece_heights on piece_height_id =
+  (select max(newest.piece_height_id) from piece_heights as newest where newest.piece_id = pieces.piece_id);
+
 CREATE TRIGGER can_movements_no_delete before delete on can_movements
 begin select raise(abort, 'append-only: can_movements'); end;
 
@@ -11,6 +16,12 @@ begin select raise(abort, 'frozen: checks'); end;
 CREATE TRIGGER checks_frozen_update before update on checks
 when exists (select 1 from jobs where jobs.revision_id = old.revision_id)
 begin select raise(abort, 'frozen: checks'); end;
+
+CREATE TRIGGER discards_no_delete before delete on discards
+begin select raise(abort, 'append-only: discards'); end;
+
+CREATE TRIGGER discards_no_update before update on discards
+begin select raise(abort, 'append-only: discards'); end;
 
 CREATE TRIGGER mock_up_pieces_no_delete before delete on mock_up_pieces
 begin select raise(abort, 'append-only: mock_up_pieces'); end;
@@ -37,6 +48,12 @@ begin select raise(abort, 'frozen: packs'); end;
 CREATE TRIGGER packs_frozen_update before update on packs
 when exists (select 1 from jobs where jobs.revision_id = old.revision_id)
 begin select raise(abort, 'frozen: packs'); end;
+
+CREATE TRIGGER piece_heights_no_delete before delete on piece_heights
+begin select raise(abort, 'append-only: piece_heights'); end;
+
+CREATE TRIGGER piece_heights_no_update before update on piece_heights
+begin select raise(abort, 'append-only: piece_heights'); end;
 
 CREATE TRIGGER pieces_no_delete before delete on pieces
 begin select raise(abort, 'append-only: pieces'); end;
@@ -146,6 +163,13 @@ CREATE TABLE customers (
   note text not null
 ) strict;
 
+CREATE TABLE discards (
+  piece_id integer primary key references pieces,
+  reason text not null check (reason <> ''),
+  discarded_at text not null,
+  discarded_by integer not null references people
+) strict;
+
 CREATE TABLE families (
   family_id integer primary key,
   name text not null unique check (name <> '')
@@ -213,14 +237,22 @@ CREATE TABLE people (
   retired_at text
 ) strict;
 
+CREATE TABLE piece_heights (
+  piece_height_id integer primary key,
+  piece_id integer not null references pieces,
+  height_nm integer not null check (height_nm > 0),
+  height_from text not null check (height_from in ('measured', 'nominal', 'catalogue')),
+  typed text not null,
+  reason text not null,
+  measured_at text not null,
+  measured_by integer not null references people
+) strict;
+
 CREATE TABLE pieces (
   piece_id integer primary key,
   kind text not null check (kind in ('apply plate', 'wave plate', 'steel', 'friction', 'backing plate', 'snap ring')),
   outline text not null,
   tag text not null,
-  height_nm integer not null check (height_nm > 0),
-  height_from text not null check (height_from in ('measured', 'nominal', 'catalogue')),
-  typed text not null,
   can_id integer references cans,
   added_at text not null,
   added_by integer not null references people
@@ -391,6 +423,8 @@ CREATE INDEX jobs_of_unit on jobs (unit_id);
 CREATE INDEX mock_ups_of_piece on mock_up_pieces (piece_id);
 
 CREATE INDEX overrides_of_job on overrides (job_id);
+
+CREATE INDEX piece_heights_of_piece on piece_heights (piece_id);
 
 CREATE UNIQUE INDEX pieces_by_tag on pieces (outline, tag) where tag <> '';
 

@@ -139,6 +139,33 @@ describe('what does not fit the job or the pack is refused', () => {
       /too large for a steel: check the unit/,
     ],
     [
+      'a steel of 7 thou',
+      async () => ['stock.addPiece', { kind: 'steel', outline: 'KX3 forward', tag: '', typed: '7.0', by: 1 }],
+      /would be 7\.0 thou, too thin for a steel/,
+    ],
+    [
+      'a steel of 720 thou',
+      async () => ['stock.addPiece', { kind: 'steel', outline: 'KX3 forward', tag: '', typed: '720', by: 1 }],
+      /too large for a steel/,
+    ],
+    [
+      'a tag that is another height',
+      async () => ['stock.addPiece', { kind: 'steel', outline: 'KX3 forward', tag: '74', typed: '72', by: 1 }],
+      /looks like another height/,
+    ],
+    [
+      'a plate thrown away while it sits in a pack',
+      async (at) => {
+        await measureAsFound(at.job);
+        const { mockUps } = await at.call('packs.getPack', {
+          jobId: at.job.jobId,
+          packId: packNamed(at.job.sheet, 'Forward').packId,
+        });
+        return ['stock.discardPiece', { pieceId: mockUps[0]?.pieces[0]?.piece.pieceId, reason: 'worn', by: 1 }];
+      },
+      /sits in Forward of job 1: take it out first/,
+    ],
+    [
       'a tag that is taken',
       async () => ['stock.addPiece', { kind: 'steel', outline: 'KX3 forward', tag: 'A41', typed: '78', by: 1 }],
       /already a plate with the tag A41/,

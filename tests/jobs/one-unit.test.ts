@@ -106,22 +106,22 @@ describe('as found', () => {
   });
 });
 
-describe('what to swap', () => {
-  const swap = (option: Output<'packs.planSwaps'>['options'][number] | undefined) => ({
-    out: option?.out.map((each) => thou(each.piece.height_nm)).toSorted((a, b) => a - b),
-    in: option?.in.map((each) => thou(each.height_nm)).toSorted((a, b) => a - b),
-    predicted: thou(option?.predicted_nm),
-  });
+const swapOf = (option: Output<'packs.planSwaps'>['options'][number] | undefined) => ({
+  out: option?.out.map((each) => thou(each.piece.height_nm)).toSorted((a, b) => a - b),
+  in: option?.in.map((each) => thou(each.height_nm)).toSorted((a, b) => a - b),
+  predicted: thou(option?.predicted_nm),
+});
 
+describe('what to swap', () => {
   test('Forward: 32.0 as it is, one swap to 25.5, two to the target, and one is enough', async () => {
     const { job } = await kx3OnTheBench();
     await measureAsFound(job);
     const { options, adviseChanges } = await planOf(job, 'Forward');
     expect(options.map((option) => option.changes)).toEqual([0, 1, 2, 3, 4]);
-    expect(swap(options[0])).toEqual({ out: [], in: [], predicted: 32 });
-    expect(swap(options[1])).toEqual({ out: [76.5], in: [83], predicted: 25.5 });
+    expect(swapOf(options[0])).toEqual({ out: [], in: [], predicted: 32 });
+    expect(swapOf(options[1])).toEqual({ out: [76.5], in: [83], predicted: 25.5 });
     expect(options[2]?.equallyGood).toBe(3);
-    expect(swap(options[2]).predicted).toBe(25);
+    expect(swapOf(options[2]).predicted).toBe(25);
     expect([
       [
         [77, 77.5],
@@ -135,7 +135,7 @@ describe('what to swap', () => {
         [77.5, 78],
         [79.5, 83],
       ],
-    ]).toContainEqual([swap(options[2]).out, swap(options[2]).in]);
+    ]).toContainEqual([swapOf(options[2]).out, swapOf(options[2]).in]);
     expect(adviseChanges).toBe(1);
   });
 
@@ -143,7 +143,7 @@ describe('what to swap', () => {
     const { job } = await kx3OnTheBench();
     await measureAsFound(job);
     const { options } = await planOf(job, 'Direct');
-    expect(swap(options[1])).toEqual({ out: [91], in: [84], predicted: 45 });
+    expect(swapOf(options[1])).toEqual({ out: [91], in: [84], predicted: 45 });
     expect(options[1]?.equallyGood).toBe(1);
     expect(options[1]?.in[0]?.slotName).toMatch(/^steel [23]$/);
   });
@@ -152,7 +152,7 @@ describe('what to swap', () => {
     const { job } = await kx3OnTheBench();
     await measureAsFound(job);
     const { options } = await planOf(job, 'Low/reverse');
-    expect(swap(options[1])).toEqual({ out: [74], in: [86], predicted: 60 });
+    expect(swapOf(options[1])).toEqual({ out: [74], in: [86], predicted: 60 });
   });
 
   test('cans count plate by plate: what goes into a pack leaves its can, and an empty one is refused', async () => {
@@ -176,10 +176,45 @@ describe('what to swap', () => {
     });
     const { options } = await planOf(job, 'Forward');
     // 911 − 320 − 250 leaves 341 for steels; 77.0 out and 84.0 in: 341 − (309 − 77 + 84) = 25.0.
-    expect(swap(options[1])).toEqual({ out: [77], in: [84], predicted: 25 });
+    expect(swapOf(options[1])).toEqual({ out: [77], in: [84], predicted: 25 });
     await call('packs.recordMockUp', put(first?.slotId));
     expect((await call('stock.listLoose', { outline: 'KX3 forward' })).cans).toMatchObject([{ canId, count: 0 }]);
     expect(await refusal('packs.recordMockUp', put(second?.slotId))).toMatchObject({ code: 'can-empty' });
+  });
+});
+
+describe('a height written down wrong', () => {
+  test('is measured again with a reason, and everything that leans on it follows', async () => {
+    const { call, job } = await kx3OnTheBench();
+    await measureAsFound(job);
+    const { mockUps } = await packOf(job, 'Forward');
+    const steel = mockUps[0]?.pieces.find(({ piece }) => piece.tag === 'A32')?.piece;
+    await call('stock.remeasurePiece', { pieceId: steel?.pieceId, typed: '77.5', reason: 'written down wrong', by: 1 });
+    const corrected = await packOf(job, 'Forward');
+    expect(corrected.mockUps).toHaveLength(1);
+    // 320 + 77.0 + 77.5 + 78.0 + 77.5 + 250 + 32 read = 912.
+    expect(thou(corrected.gap?.mean_nm)).toBe(912);
+  });
+
+  test('a plate that is not to be used is offered no more, and cannot be put in', async () => {
+    const { call, refusal, job } = await kx3OnTheBench();
+    await measureAsFound(job);
+    const { pieces } = await call('stock.listLoose', { outline: 'KX3 forward' });
+    const best = pieces.find((piece) => piece.tag === 'A47');
+    await call('stock.discardPiece', { pieceId: best?.pieceId, reason: 'hot spots', by: 1 });
+    // Without the 83.0 the next best single swap is 76.5 → 80.5: 32 − 4 = 28.
+    const { options } = await planOf(job, 'Forward');
+    expect(swapOf(options[1])).toEqual({ out: [76.5], in: [80.5], predicted: 28 });
+    const pack = packNamed(job.sheet, 'Forward');
+    const pieceIn = { slotId: pack.slots[0]?.slotId, from: { pieceId: best?.pieceId } };
+    const failure = await refusal('packs.recordMockUp', {
+      jobId: job.jobId,
+      packId: pack.packId,
+      pieces: [pieceIn],
+      note: '',
+      by: 1,
+    });
+    expect(failure.message).toBe('A47 (83.0 thou) was taken off the list: it is not to be used.');
   });
 });
 
