@@ -3,10 +3,11 @@ import { browserArguments, findBrowser } from './browser.ts';
 
 export default defineConfig({
   testDir: 'screens',
-  outputDir: '../test-results',
+  // Playwright empties its folder; the other results stand beside it.
+  outputDir: '../test-results/screens',
   fullyParallel: true,
   workers: 2,
-  timeout: 90_000,
+  timeout: 180_000,
   reporter: [['list'], ['json', { outputFile: '../test-results/browser.json' }]],
   use: {
     viewport: { width: 1280, height: 800 },
