@@ -37,7 +37,11 @@ function Places() {
     const cameFrom = shownPath.current;
     shownPath.current = path;
     if (cameFrom === undefined || cameFrom === path) return;
-    if (document.activeElement === document.body) main.current?.focus();
+    // A frame later: an entry that asks for the focus after Enter on a link gets it only then.
+    const frame = requestAnimationFrame(() => {
+      if (document.activeElement === document.body) main.current?.focus();
+    });
+    return () => cancelAnimationFrame(frame);
   }, [path]);
 
   return (
