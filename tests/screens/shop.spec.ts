@@ -22,7 +22,7 @@ test.describe('on the first day', () => {
 
     await expect(page.getByRole('heading', { name: 'First a unit family, then the first job.' })).toBeVisible();
     await expect(page.getByText('Demo shop')).toHaveCount(0);
-    await expect(page.getByRole('link', { name: 'Make a family in Specs' })).toBeVisible();
+    await expect(page.getByRole('link', { name: 'Start a family in Specs' })).toBeVisible();
     expect(await call('shop.getShop', {})).toMatchObject({
       open: true,
       isDemo: false,

@@ -27,7 +27,9 @@ async function openEditor(page: Page, family: string): Promise<void> {
 test('a newcomer makes a family with one pack and its clearance check by keyboard alone', async ({ page, call }) => {
   await tabTo(page, placeSpecs(page));
   await page.keyboard.press('Enter');
-  await tabTo(page, page.getByRole('textbox', { name: 'New family' }));
+  await page.getByRole('table', { name: 'Families' }).waitFor();
+  await page.keyboard.press('n');
+  await expect(page.getByRole('textbox', { name: 'New family' })).toBeFocused();
   await page.keyboard.type('T3');
   await page.keyboard.press('Enter');
 
@@ -214,7 +216,7 @@ test.describe('on the first day', () => {
     const shop = { shopName: 'Bench', lengthUnit: 'thou', paper: 'letter', personName: 'A B', personInitials: 'AB' };
     await call('shop.createShop', shop);
     await page.reload();
-    await placeSpecs(page).click();
+    await page.getByRole('link', { name: 'Start a family in Specs' }).press('Enter');
     await expect(page.getByText('A family is one kind of unit')).toBeVisible();
     await expectNoAxeComplaints(page, 'paper');
     await expect(page.getByRole('textbox', { name: 'New family' })).toBeFocused();

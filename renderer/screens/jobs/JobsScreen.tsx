@@ -8,10 +8,10 @@ import { TextField } from '../../components/TextField.tsx';
 import { LinkKey } from '../../frame/LinkKey.tsx';
 import { Loaded } from '../../frame/Loaded.tsx';
 import { PageHead } from '../../frame/PageHead.tsx';
+import { useLetterKey } from '../../frame/use-letter-key.ts';
 import { useRead } from '../../rpc/use-read.ts';
 import { JobsBoard } from './JobsBoard.tsx';
 import styles from './JobsScreen.module.css';
-import { useLetterKey } from './use-letter-key.ts';
 
 export function JobsScreen() {
   const [text, setText] = useState('');
@@ -19,6 +19,7 @@ export function JobsScreen() {
   const navigate = useNavigate();
   const stages = useRead('jobs.listStages', {});
   const jobs = useRead('jobs.listJobs', { text, includeClosed }, { keepsLast: true });
+  const families = useRead('specs.listFamilies', {});
   useLetterKey(
     'n',
     useCallback(() => void navigate({ to: '/jobs/new' }), [navigate]),
@@ -28,7 +29,7 @@ export function JobsScreen() {
       <PageHead
         title="Jobs"
         acts={
-          <LinkKey to="/jobs/new" kind="filled" keyHint="N">
+          <LinkKey to="/jobs/new" kind={families.data?.length === 0 ? 'plain' : 'filled'} keyHint="N">
             Check a unit in
           </LinkKey>
         }
@@ -91,8 +92,8 @@ function NothingHere({ text, includeClosed, onIncludeClosed }: NothingHereProps)
             level={2}
             title="First a unit family, then the first job."
             act={
-              <LinkKey to="/specs" kind="plain">
-                Make a family in Specs
+              <LinkKey to="/specs" kind="filled">
+                Start a family in Specs
               </LinkKey>
             }
           >

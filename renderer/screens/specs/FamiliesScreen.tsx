@@ -1,6 +1,8 @@
 // The families of units this shop keeps a spec sheet for, and the line that adds one.
 import { Link, useNavigate } from '@tanstack/react-router';
+import { type RefObject, useCallback, useRef } from 'react';
 import type { Output } from '../../../app/contract/contract.ts';
+import { Button } from '../../components/Button.tsx';
 import { EmptyState } from '../../components/EmptyState.tsx';
 import { Cell, ColumnHead, RowHead, Table } from '../../components/Table.tsx';
 import { useAtBench } from '../../frame/at-bench.ts';
@@ -8,6 +10,7 @@ import { FailureSentence } from '../../frame/FailureSentence.tsx';
 import { Loaded } from '../../frame/Loaded.tsx';
 import { useOpenShop } from '../../frame/open-shop.ts';
 import { PageHead } from '../../frame/PageHead.tsx';
+import { useLetterKey } from '../../frame/use-letter-key.ts';
 import { refusalAbout } from '../../rpc/failures.ts';
 import { useRead } from '../../rpc/use-read.ts';
 import { useWrite } from '../../rpc/use-write.ts';
@@ -20,15 +23,23 @@ type Family = Output<'specs.listFamilies'>[number];
 
 export function FamiliesScreen() {
   const families = useRead('specs.listFamilies', {});
+  const page = useRef<HTMLDivElement>(null);
+  const goToName = useCallback(() => page.current?.querySelector('input')?.focus(), []);
+  useLetterKey('n', goToName);
+  const newKey = (
+    <Button keyHint="N" onPress={goToName}>
+      New family
+    </Button>
+  );
   return (
     <Loaded read={families}>
       {(list) =>
         list.length === 0 ? (
-          <NoFamilies />
+          <NoFamilies page={page} />
         ) : (
           <>
-            <PageHead title="Specs" facts="families of units and their spec sheets" />
-            <div className={styles.families}>
+            <PageHead title="Specs" facts="families of units and their spec sheets" acts={newKey} />
+            <div ref={page} className={styles.families}>
               <FamiliesTable families={list} />
               <AddFamily />
             </div>
@@ -39,7 +50,7 @@ export function FamiliesScreen() {
   );
 }
 
-function NoFamilies() {
+function NoFamilies({ page }: { page: RefObject<HTMLDivElement | null> }) {
   return (
     <>
       <title>Specs · Thoubook</title>
@@ -47,7 +58,7 @@ function NoFamilies() {
         A family is one kind of unit that is built to the same figures. Its sheet says what sits in each pack and what
         every check may read; every job of the family is measured against it.
       </EmptyState>
-      <div className={styles.families}>
+      <div ref={page} className={styles.families}>
         <AddFamily isFirst />
         <WorkedHint />
       </div>
