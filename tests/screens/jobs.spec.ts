@@ -46,6 +46,11 @@ test('a unit is checked in by keyboard alone and its ticket opens', async ({ pag
   await page.keyboard.press('Enter');
 
   await expect(page.getByRole('heading', { name: 'Job 3' })).toBeVisible();
+  // The keyboard goes on from the ticket, and its first key leads to the bench.
+  await expect(page.getByRole('main')).toBeFocused();
+  await page.keyboard.press('Tab');
+  const toBench = page.getByRole('link', { name: 'Read at the bench' });
+  await expect(toBench).toBeFocused();
   await expect(page.getByText('Ada Verne, 555 0190')).toBeVisible();
   await expect(page.getByText('flatbed truck, tow')).toBeVisible();
   await expect(page.getByText('118,400 miles')).toBeVisible();
@@ -53,6 +58,8 @@ test('a unit is checked in by keyboard alone and its ticket opens', async ({ pag
   await expect(missing.getByRole('link', { name: 'Forward clearance' })).toBeVisible();
   const [line] = await call('jobs.listJobs', { text: 'T-9', includeClosed: false });
   expect(line).toMatchObject({ number: 3, serial: 'KX3-21-0305', use: 'tow', complaint: 'No reverse.' });
+  await toBench.press('Enter');
+  await expect(page).toHaveURL(new RegExp(`#/bench\\?unit=${line?.jobId}$`));
 });
 
 test('who and what was here before is found by a fragment and taken', async ({ page, call }) => {
@@ -87,6 +94,9 @@ test('what cannot be taken is said where it stands, and nothing typed is lost', 
   await expect(page.getByRole('textbox', { name: 'Odometer' })).toHaveValue('118k');
   await expect(page.getByRole('textbox', { name: 'What it does, and when' })).toHaveValue('Slips when hot.');
   expect(await call('jobs.listJobs', { text: '', includeClosed: true })).toHaveLength(2);
+  await page.getByRole('button', { name: 'Begin again' }).press('Enter');
+  await expect(page.getByRole('combobox', { name: 'Name or phone' })).toBeFocused();
+  await expect(page.getByRole('textbox', { name: 'Odometer' })).toHaveValue('');
 });
 
 test('the board finds a job by a fragment, and arrows and Enter open it', async ({ page }) => {

@@ -37,7 +37,7 @@ export function CheckInScreen() {
               title="There is no unit family yet."
               act={
                 <LinkKey to="/specs" kind="filled">
-                  Make a family in Specs
+                  Start a family in Specs
                 </LinkKey>
               }
             >
@@ -58,6 +58,7 @@ function CheckInForm({ families }: { families: Output<'specs.listFamilies'> }) {
   const navigate = useNavigate();
   const write = useWrite('jobs.checkIn');
   const [isTried, setTried] = useState(false);
+  const [timesBegun, setTimesBegun] = useState(0);
   const onlyFamily = families.length === 1 ? (families[0]?.familyId ?? null) : null;
   const draft = useDraft<CheckInDraft>(`check-in: ${shop.file}`, { ...blankCheckIn, familyId: onlyFamily });
   const { decimalMark } = shop.settings;
@@ -77,7 +78,7 @@ function CheckInForm({ families }: { families: Output<'specs.listFamilies'> }) {
   };
 
   return (
-    <EnterThrough label="Check a unit in" onFinish={checkIn}>
+    <EnterThrough key={timesBegun} label="Check a unit in" onFinish={checkIn}>
       <FormSection title="Customer" about="Somebody who was here before is offered as you type.">
         <CustomerEntry draft={draft.value} onChange={change} refusal={refusals.customer} />
       </FormSection>
@@ -126,6 +127,8 @@ function CheckInForm({ families }: { families: Output<'specs.listFamilies'> }) {
           onPress={() => {
             draft.clear();
             setTried(false);
+            // A form drawn anew takes the focus to its first entry.
+            setTimesBegun(timesBegun + 1);
           }}
         >
           Begin again

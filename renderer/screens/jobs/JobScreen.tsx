@@ -19,7 +19,7 @@ function Ticket({ job }: { job: Job }) {
   const params = (copy: string) => ({ jobId: String(job.jobId), copy });
   return (
     <>
-      <PageHead title={`Job ${job.number}`} facts={<HeadLine job={job} />} />
+      <PageHead title={`Job ${job.number}`} facts={<HeadLine job={job} />} acts={<BenchKey job={job} />} />
       <div className={styles.second}>
         <p className={styles.who}>
           <span>{[job.customer.name, job.customer.phone].filter(Boolean).join(', ')}</span>
@@ -50,6 +50,15 @@ function Ticket({ job }: { job: Job }) {
         </div>
       )}
     </>
+  );
+}
+
+function BenchKey({ job }: { job: Job }) {
+  if (job.isClosed || job.checks.length === 0) return null;
+  return (
+    <LinkKey to="/bench" search={{ unit: job.jobId }} kind={job.missing.length > 0 ? 'filled' : 'plain'}>
+      Read at the bench
+    </LinkKey>
   );
 }
 
