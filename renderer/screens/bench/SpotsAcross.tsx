@@ -5,8 +5,8 @@ import { useAtCheck } from './at-check.ts';
 import { ReadsTable } from './ReadsTable.tsx';
 import { spotName, standingReadings } from './reading-plan.ts';
 
-/** As many as stand side by side at the size the bench is read from. */
-const mostAcross = 6;
+/** As many as stand side by side, each with a decimal, at the size the bench is read from. */
+const mostAcross = 4;
 
 /**
  * One line a spot where each was read once, else every line under the other. Only the clearance has a mean: those of
