@@ -229,6 +229,38 @@ for (const theme of ['paper', 'bay'] as const) {
   });
 }
 
+test('a height written down wrong is put right, and a loose plate is taken off the list', async ({ page, call }) => {
+  await goTo(page, `/bench/1/${await forwardOf(call)}`);
+  await expectPrompt(page, '32.0 ± 1.5, 31 to 33. Loose by 2.0.');
+  await page.keyboard.press('h');
+  await expectPrompt(page, 'Which height is wrong?');
+  // Piston below: the last row is steel 1.
+  await page.keyboard.press('ArrowUp');
+  await expectPrompt(page, 'Steel 1 A31: 77.0 was written down wrong. What is right?');
+  await enter(page, '78 mm');
+  await expect(page.getByRole('alert')).toContainText('too large for a steel');
+  await page.getByRole('textbox').fill('');
+  await enter(page, '77.5');
+  await expect(page.getByRole('row', { name: 'Steel 1 A31' })).toContainText('77.5');
+  const { packId } = (await call('jobs.getJob', { jobId: 1 })).checks.find(
+    ({ name }) => name === 'Forward clearance',
+  ) ?? { packId: null };
+  const { mockUps } = await call('packs.getPack', { jobId: 1, packId });
+  expect(mockUps.at(-1)?.pieces.find(({ piece }) => piece.tag === 'A31')?.piece.height_nm).toBe(77.5 * thou);
+
+  await page.keyboard.press('Enter');
+  await page.keyboard.press('s');
+  await page.keyboard.press('l');
+  await page.keyboard.press('h');
+  await expectPrompt(page, 'Which height is wrong?');
+  const before = (await call('stock.listLoose', { outline: '' })).pieces.length;
+  await page.keyboard.press('ArrowDown');
+  await expectPrompt(page, /^Steel A\d+: /);
+  await page.keyboard.press('x');
+  await expectPrompt(page, 'Which height is wrong?');
+  expect((await call('stock.listLoose', { outline: '' })).pieces).toHaveLength(before - 1);
+});
+
 test('the list of what is open is within reach, and U turns to the other unit', async ({ page }) => {
   await goTo(page, '/bench?unit=1');
   await expectPrompt(page, '29 of 30 checks are open.');

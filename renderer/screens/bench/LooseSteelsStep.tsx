@@ -67,6 +67,11 @@ export function LooseSteelsStep({ go }: { go: Go }) {
       keys={[
         { key: 'Enter', words: line.value.trim() === '' ? 'Done' : 'Add it', isFilled: true, onPress: add },
         { key: 'N', words: isCan ? 'A single one' : 'A can', onPress: () => setCan(!isCan) },
+        ...keysWhen(fitting.pieces.length > 0, {
+          key: 'H',
+          words: 'Correct or take off',
+          onPress: () => go({ at: 'correct', of: 'loose', back: { at: 'loose' } }),
+        }),
         ...keysWhen(outlines.length > 1, { key: 'O', words: 'Another kind', onPress: other }),
       ]}
       aside={beside}

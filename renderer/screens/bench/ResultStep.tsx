@@ -62,6 +62,12 @@ export function ResultStep({ go }: { go: Go }) {
     ...keysWhen(last !== undefined, { key: 'R', words: 'Redo', onPress: redo }),
     ...keysWhen(act !== 'read it again', { key: 'N', words: 'Read it again', isRare: true, onPress: again }),
     ...keysWhen(act !== 'keep it', { key: 'K', words: 'Keep as is', isRare: true, onPress: () => go({ at: 'keep' }) }),
+    ...keysWhen(pack !== null && pack.mockUps.length > 0, {
+      key: 'H',
+      words: 'Correct a height',
+      isRare: 'always',
+      onPress: () => go({ at: 'correct', of: 'pack', back: { at: 'result' } }),
+    }),
     { key: '?', words: 'Why', onPress: why.turn },
   ];
 

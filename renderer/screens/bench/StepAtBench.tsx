@@ -1,5 +1,6 @@
 // Which step is on the screen.
 import type { Go, Step } from './bench-step.ts';
+import { CorrectHeightStep } from './CorrectHeightStep.tsx';
 import { KeepStep } from './KeepStep.tsx';
 import { LooseSteelsStep } from './LooseSteelsStep.tsx';
 import { OwnSwapStep } from './OwnSwapStep.tsx';
@@ -41,6 +42,8 @@ export function StepAtBench({ step, go }: { step: Step; go: Go }) {
       return <OwnSwapStep go={go} />;
     case 'loose':
       return <LooseSteelsStep go={go} />;
+    case 'correct':
+      return <CorrectHeightStep step={step} go={go} />;
     case 'washer':
       return <WasherStep go={go} />;
     case 'keep':

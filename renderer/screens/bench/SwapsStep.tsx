@@ -57,6 +57,12 @@ export function SwapsStep({ go }: { go: Go }) {
         { key: 'O', words: 'Your own swap', onPress: () => go({ at: 'own swap' }) },
         { key: 'L', words: 'Loose plates', onPress: () => go({ at: 'loose' }) },
         { key: 'B', words: 'Back to the reading', onPress: () => go({ at: 'result' }) },
+        {
+          key: 'H',
+          words: 'Correct a height',
+          isRare: 'always',
+          onPress: () => go({ at: 'correct', of: 'pack', back: { at: 'swaps' } }),
+        },
         ...keysWhen(advised !== null && advised.changes > 0, {
           key: 'K',
           words: 'Keep as is',
@@ -68,7 +74,6 @@ export function SwapsStep({ go }: { go: Go }) {
     >
       {options.length > 0 && (
         <div className={styles.swaps}>
-          {' '}
           <Table label="What each number of changes brings">
             <thead>
               <tr>
@@ -104,9 +109,15 @@ export function SwapsStep({ go }: { go: Go }) {
                     <span className={styles.quiet}>{remarkOn(option)}</span>
                   </Cell>
                   <Cell isNumber>
-                    <b>{words.full(option.predicted_nm)}</b> ± {words.full(option.expanded_nm)}
+                    <span className={styles.figure}>
+                      <b>{words.full(option.predicted_nm)}</b> ±&nbsp;{words.full(option.expanded_nm)}
+                    </span>
                   </Cell>
-                  <Cell isNumber>{option.probabilityInBand === null ? '' : chanceWords(option.probabilityInBand)}</Cell>
+                  <Cell isNumber>
+                    <span className={styles.figure}>
+                      {option.probabilityInBand === null ? '' : chanceWords(option.probabilityInBand)}
+                    </span>
+                  </Cell>
                 </tr>
               ))}
             </tbody>
@@ -125,17 +136,17 @@ function SlotLine({ change, write }: { change: SlotChange; write: (length_nm: nu
     <span className={styles.line}>
       {slotName}:{' '}
       {out && (
-        <>
+        <span className={styles.plate}>
           {write(out.height_nm)}
           <span className={styles.tag}> {out.label}</span> out
-        </>
+        </span>
       )}
       {out && change.in && ', '}
       {change.in && (
-        <>
+        <span className={styles.plate}>
           {write(change.in.height_nm)}
           <span className={styles.tag}> {change.in.label}</span> in
-        </>
+        </span>
       )}
     </span>
   );

@@ -19,6 +19,8 @@ export type Step =
   | { readonly at: 'swap'; readonly changes: number }
   | { readonly at: 'own swap' }
   | { readonly at: 'loose' }
+  /** A height was written down wrong. */
+  | { readonly at: 'correct'; readonly of: 'pack' | 'loose'; readonly back: Step }
   | { readonly at: 'washer' }
   | { readonly at: 'keep' };
 
