@@ -249,8 +249,11 @@ test('a height written down wrong is put right, and a loose plate is taken off t
   expect(mockUps.at(-1)?.pieces.find(({ piece }) => piece.tag === 'A31')?.piece.height_nm).toBe(77.5 * thou);
 
   await page.keyboard.press('Enter');
-  await page.keyboard.press('s');
+  await expectPrompt(page, /Loose by 2\.0\.$/);
+  await page.keyboard.press('Enter');
+  await expectPrompt(page, /^One swap will do/);
   await page.keyboard.press('l');
+  await expectPrompt(page, /^A loose steel/);
   await page.keyboard.press('h');
   await expectPrompt(page, 'Which height is wrong?');
   const before = (await call('stock.listLoose', { outline: '' })).pieces.length;
