@@ -74,11 +74,15 @@ function Swap({ option, go }: { option: SwapOption; go: Go }) {
               take={take}
               expected={{ value: option.predicted_nm, expanded: option.expanded_nm, label: 'after the swap' }}
             />
-            <div className={result.reads}>
+            <div className={`${result.reads} ${styles.wide}`}>
               <SpotsAcross take={take} />
             </div>
           </section>
-          {check.spots > 1 && take.evaluation.spots.length > 1 && <AroundDrum take={take} />}
+          {check.spots > 1 && take.evaluation.spots.length > 1 && (
+            <div className={styles.wide}>
+              <AroundDrum take={take} />
+            </div>
+          )}
         </div>
       )}
     </CheckPage>
