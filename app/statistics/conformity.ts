@@ -44,7 +44,8 @@ export function judgeConformity(
   const inner: Limits = { lower: lower === null ? null : lower + guard, upper: upper === null ? null : upper - guard };
   const outer: Limits = { lower: lower === null ? null : lower - guard, upper: upper === null ? null : upper + guard };
   // Decimals such as 0.95 − 0.06 miss their own double by a last digit, and a value on a limit must count as on it.
-  const slack = 1e-12 * Math.max(Math.abs(value), Math.abs(lower ?? 0), Math.abs(upper ?? 0), guard);
+  const magnitude = Math.max(Math.abs(value), Math.abs(lower ?? 0), Math.abs(upper ?? 0), guard);
+  const slack = 4 * Number.EPSILON * magnitude;
   const isEmpty = inner.lower !== null && inner.upper !== null && inner.lower > inner.upper + slack;
   const verdict: ConformityVerdict =
     !isEmpty && isInside(value, inner, slack)

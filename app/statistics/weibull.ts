@@ -42,7 +42,7 @@ export function weibull(followUp: FollowUp): Result<Weibull> {
     logs: Float64Array.from(moments, (moment) => logOfShare(moment.time, longest.time)),
     counts: Float64Array.from(moments, (moment) => moment.next - moment.first),
     events: moments.reduce((sum, moment) => sum + moment.events, 0),
-    eventLogs: moments.reduce((sum, moment) => sum + moment.events * (Math.log(moment.time) - logLongest), 0),
+    eventLogs: moments.reduce((sum, moment) => sum + moment.events * logOfShare(moment.time, longest.time), 0),
   };
   const best = bestFit(sample);
   const drop = chiSquareQuantile(0.95, 1) / 2;

@@ -81,3 +81,16 @@ describe('global risk, JCGM 106 9.5: resistors of 1500 Ω', () => {
     expectRefusal(acceptanceRisk({ ...process, acceptLower: 1500.1, acceptUpper: 1499.9 }), 'empty-acceptance');
   });
 });
+
+describe('large values with a small spread', () => {
+  it('half a unit outside a limit of 1e12 is proven outside, however large the value', () => {
+    // By hand: 1e12 − 0.5 lies 50 standard uncertainties of 0.01 below its limit.
+    const found = accepted(judgeConformity(999_999_999_999.5, 0.01, { lower: 1e12, upper: 1_000_000_000_010 }, 2));
+    expect(found).toMatchObject({ verdict: 'tight', simple: 'reject', by: 0.5 });
+  });
+
+  it('a value on its limit conforms although decimals miss their double', () => {
+    // By hand: 1.01 − 2 · 0.03 is 0.95, which doubles put a last digit off.
+    expect(accepted(judgeConformity(0.95, 0.03, { lower: 0.8, upper: 1.01 }, 2)).verdict).toBe('in');
+  });
+});

@@ -220,6 +220,14 @@ describe('the Weibull distribution', () => {
   });
 });
 
+describe('times near 1e12 with a small spread', () => {
+  it('keep the digits of the Weibull shape', () => {
+    // Reference: the profile score solved in 50-digit arithmetic (mpmath).
+    const { shape } = accepted(weibull({ time: [1e12, 1e12 + 1, 1e12 + 5], event: [1, 1, 1] }));
+    expectRelative(shape, 469_849_003_233.0, 1e-9);
+  });
+});
+
 describe('what survival statistics refuse', () => {
   const fine = { time: [1, 2, 3, 4], event: [1, 0, 1, 1] };
   const each = [
