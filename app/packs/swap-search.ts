@@ -1,7 +1,10 @@
 // The book's records of a pack put as a question to the optimiser: heights in whole steps, what is known as variances.
+import { assert } from '../base/assert.ts';
 import { accept, type Result } from '../base/result.ts';
 import { formatLength } from '../quantities/format-amount.ts';
 import { nextSwaps, type SwapAnswer } from '../selection/next-swaps.ts';
+import type { SwapQuestion } from '../selection/swap-question.ts';
+import { problemsInSwaps } from '../selection/verify.ts';
 import type { Settings } from '../shop/shop.contract.ts';
 import type { PieceKind } from '../specs/spec-sheet.ts';
 import type { SavedPack } from '../specs/specs.contract.ts';
@@ -128,7 +131,7 @@ export function searchSwaps(
     number | null,
   ];
   const middle = lower === null ? (upper ?? 0) : upper === null ? lower : (lower + upper) / 2;
-  const answer = nextSwaps({
+  const question: SwapQuestion = {
     groups: groups.map(({ name, fitted, readBefore, loose }) => ({
       name,
       fitted: fitted.map(inSteps),
@@ -149,8 +152,13 @@ export function searchSwaps(
     },
     target: asked.target === null ? middle : asked.target / step_nm,
     setsWanted: setsWeighed,
-  });
-  return answer.ok ? accept({ answer: answer.value, step_nm }) : answer;
+  };
+  const answer = nextSwaps(question);
+  if (!answer.ok) return answer;
+  // Added up again by code that shares nothing with the search: a plan that does not add up never reaches the bench.
+  const problems = problemsInSwaps(question, answer.value);
+  assert(problems.length === 0, problems.join(' '));
+  return accept({ answer: answer.value, step_nm });
 }
 
 function groupsOf({ pack, fitted, records }: PackToPlan, choices: readonly Choice[]) {
