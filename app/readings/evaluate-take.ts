@@ -34,8 +34,7 @@ export function evaluateTake(take: TakeToEvaluate): Evaluation {
   const spots = spotsOf(take);
   const full = spots.filter((spot) => spot.values.length > 0);
   const isAirOnly = spots.length > 0 && full.length === 0;
-  if (full.length === 0)
-    return notJudged(take, spots, isAirOnly ? 'Air only: no push-down was taken.' : 'Not read yet.');
+  if (full.length === 0) return notJudged(take, spots, whyNothing(take, isAirOnly));
   const quality = qualityOf(take, full);
   const summary = summariseSpots(
     full.map(({ spot, values }) => ({ degrees: degreesOf(take, spot), values })),
@@ -219,6 +218,11 @@ function whatWouldDecide(
   return largest ? `More reads would not decide it: work on the ${largest.name}.` : null;
 }
 
+function whyNothing({ willNotHold }: TakeToEvaluate, isAirOnly: boolean): string {
+  if (willNotHold) return 'It would not hold air.';
+  return isAirOnly ? 'Air only: no push-down was taken.' : 'Not read yet.';
+}
+
 function notJudged(take: TakeToEvaluate, spots: readonly SpotReads[], reason: string): Evaluation {
   return {
     spots: evaluatedSpots(take, spots),
@@ -234,7 +238,7 @@ function notJudged(take: TakeToEvaluate, spots: readonly SpotReads[], reason: st
     verdict: { word: 'not judged', by: null, probabilityConforming: null, reason },
     acceptance: null,
     variantName: null,
-    remarks: take.willNotHold ? ['It would not hold air.'] : [],
+    remarks: [],
     whatWouldDecide: null,
     asks: [],
   };

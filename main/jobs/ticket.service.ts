@@ -86,7 +86,10 @@ async function checksOfJob(reading: Reading, jobId: number, revisionId: number):
 
 /** The newest take that was read the way the spec means; only when there is none, the newest of another way. */
 function standingTake(takes: readonly Take[], check: SavedCheck): Take | undefined {
-  const read = takes.filter((take) => take.readings.length > 0);
+  // That it would not hold air is a result too, even when no line could be read.
+  const read = takes.filter(
+    (take) => take.readings.length > 0 || take.notes.some((note) => note.what === 'will not hold air'),
+  );
   return read.findLast((take) => take.method === check.method) ?? read.at(-1);
 }
 

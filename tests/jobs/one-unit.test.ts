@@ -85,6 +85,18 @@ describe('as found', () => {
     expect(evaluation.verdict.reason).toContain('Air only');
   });
 
+  test('a pack that will not hold air says so on the ticket, though no line was read', async () => {
+    const { call, job } = await kx3OnTheBench();
+    const { checkId } = checkNamed(job.sheet, 'Direct clearance');
+    const start = { jobId: job.jobId, checkId, phase: 'as found', mode: 'final', setup: usualSetup, note: '', by: 1 };
+    const { takeId } = await call('readings.startTake', start);
+    await call('readings.noteAtSpot', { takeId, spot: 1, what: 'will not hold air', by: 1 });
+    expect((await checkOf(job, 'Direct clearance')).latest?.verdict).toMatchObject({
+      word: 'not judged',
+      reason: 'It would not hold air.',
+    });
+  });
+
   test('a feeler stands beside air and is judged with a remark, never paired with it', async () => {
     const { call, job } = await kx3OnTheBench();
     await measureAsFound(job);
