@@ -257,6 +257,7 @@ test('a height written down wrong is put right, and a loose plate is taken off t
   await page.keyboard.press('h');
   await expectPrompt(page, 'Which height is wrong?');
   const before = (await call('stock.listLoose', { outline: '' })).pieces.length;
+  await expect(page.getByRole('row').nth(1)).toBeVisible();
   await page.keyboard.press('ArrowDown');
   await expectPrompt(page, /^Steel A\d+: /);
   await page.keyboard.press('x');

@@ -67,7 +67,8 @@ export function LooseSteelsStep({ go }: { go: Go }) {
       keys={[
         { key: 'Enter', words: line.value.trim() === '' ? 'Done' : 'Add it', isFilled: true, onPress: add },
         { key: 'N', words: isCan ? 'A single one' : 'A can', onPress: () => setCan(!isCan) },
-        ...keysWhen(fitting.pieces.length > 0, {
+        // There from the start: a hand that knows the keys does not wait for the list.
+        ...keysWhen(!loose.data || fitting.pieces.length > 0, {
           key: 'H',
           words: 'Correct or take off',
           onPress: () => go({ at: 'correct', of: 'loose', back: { at: 'loose' } }),
