@@ -26,7 +26,13 @@ if (browser) {
   const profile = join(desk.folder, 'window');
   // A browser refuses its own sandbox to root; nobody but a container works as root.
   const asRoot = process.getuid?.() === 0 ? ['--no-sandbox', '--test-type'] : [];
-  const flags = ['--no-first-run', '--no-default-browser-check', '--disable-background-networking', '--disable-sync'];
+  const flags = [
+    '--window-size=1280,800',
+    '--no-first-run',
+    '--no-default-browser-check',
+    '--disable-background-networking',
+    '--disable-sync',
+  ];
   const window = spawn(browser, [`--app=${host.address}`, `--user-data-dir=${profile}`, ...flags, ...asRoot], {
     stdio: 'ignore',
   });
