@@ -20,3 +20,28 @@ export function poolRepeatabilities(estimates: readonly Repeatability[]): Repeat
   const weighted = estimates.reduce((sum, each) => sum + each.degreesOfFreedom * each.standardDeviation ** 2, 0);
   return { standardDeviation: Math.sqrt(weighted / degreesOfFreedom), degreesOfFreedom };
 }
+
+/**
+ * From how many degrees of freedom a shop's own repeats stand for themselves: twenty know a standard deviation to about
+ * one part in six (JCGM 100:2008 E.4.3). The number itself is common practice, no source.
+ */
+export const enoughDegreesOfFreedom = 20;
+
+/** Every repeat of a shop by one method, added up: Σ (read − mean of its group)² and the degrees of freedom of that. */
+export type OwnRepeats = { readonly sumOfSquares: number; readonly degreesOfFreedom: number };
+
+export type ShopRepeatability = Repeatability & { readonly from: 'stated' | 'repeats' };
+
+/**
+ * How well a shop repeats one read: the stated starting value until its own repeats carry `enough` degrees of freedom,
+ * and from then on its own alone. The two are never mixed, so that a guess cannot outlive what was seen. In the unit of
+ * the stated value, the sum of squares in its square.
+ */
+export function shopRepeatability(
+  stated: Repeatability,
+  { sumOfSquares, degreesOfFreedom }: OwnRepeats,
+  enough: number = enoughDegreesOfFreedom,
+): ShopRepeatability {
+  if (degreesOfFreedom === 0 || degreesOfFreedom < enough) return { ...stated, from: 'stated' };
+  return { standardDeviation: Math.sqrt(sumOfSquares / degreesOfFreedom), degreesOfFreedom, from: 'repeats' };
+}
