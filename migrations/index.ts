@@ -1,9 +1,11 @@
 // The schema's history in order. A migration is frozen once it has landed; the next change is the next number.
 import type { Migration } from 'kysely/migration';
 import * as oneUnit from './0001-one-unit.ts';
+import * as whatATakeLeansOn from './0002-what-a-take-leans-on.ts';
 
 export { applicationId } from './0001-one-unit.ts';
 
 export const migrations: Record<string, Migration> = {
   '0001-one-unit': oneUnit,
+  '0002-what-a-take-leans-on': whatATakeLeansOn,
 };

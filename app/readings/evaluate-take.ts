@@ -4,19 +4,32 @@ import { shownUnit, unitNamed } from '../quantities/units.ts';
 import type { Settings } from '../shop/shop.contract.ts';
 import type { Check, ReadingMethod } from '../specs/spec-sheet.ts';
 import { meanOf } from '../statistics/summary.ts';
+import type { BudgetLine } from '../statistics/uncertainty-budget.ts';
+import { enoughPairs } from './feeler-bias.ts';
 import type { FirstHarmonic } from './first-harmonic.ts';
 import { boundsOf, judgeTake, type Sureness } from './judge-take.ts';
-import { readQuality } from './method-budget.ts';
+import { feelerBiasLine, readQuality } from './method-budget.ts';
 import type { Evaluation, Setup } from './readings.contract.ts';
+import type { FeelerFigures, TakeFigures } from './take-figures.ts';
 import { type TypedReading, valueOfReading } from './typed-line.ts';
-import { type ReadQuality, summariseSpots, type Uncertainty, uncertaintyOfMean } from './values-at-spots.ts';
+import {
+  type ReadQuality,
+  repeatabilityLine,
+  summariseSpots,
+  type Uncertainty,
+  uncertaintyOfMean,
+} from './values-at-spots.ts';
 import { nameVariant } from './variant.ts';
 
 export type TakeToEvaluate = {
   readonly check: Check;
   readonly method: ReadingMethod;
   readonly setup: Setup | null;
-  readonly settings: Settings;
+  /** What it leans on since it began; the settings are only those it is shown by. */
+  readonly figures: TakeFigures;
+  readonly settings: Pick<Settings, 'lengthUnit' | 'decimalMark'>;
+  /** Whose hands, by their initials. */
+  readonly by: string;
   /** In the order they were typed, superseded ones left out. */
   readonly readings: ReadonlyArray<{ readonly spot: number; readonly reading: TypedReading }>;
   readonly willNotHold: boolean;
@@ -47,7 +60,7 @@ export function evaluateTake(take: TakeToEvaluate): Evaluation {
   const judged = judgeTake(
     take.check,
     { mean, min, max, ofMean: surenessOf(summary.uncertainty), ofSpot: surenessOf(ofSpot) },
-    take.settings.decisionRule,
+    take.figures.decisionRule,
   );
   const variant = take.check.limits.kind === 'variants' ? nameVariant(mean, take.check) : undefined;
   const verdict = variant?.ok
@@ -65,11 +78,15 @@ export function evaluateTake(take: TakeToEvaluate): Evaluation {
       ofMean && Number.isFinite(ofMean.effectiveDegreesOfFreedom) ? ofMean.effectiveDegreesOfFreedom : null,
     coverageFactor: ofMean?.coverageFactor ?? null,
     expanded: ofMean?.expanded ?? null,
-    budget: ofMean?.lines.map(({ name, standardUncertainty, share }) => ({ name, standardUncertainty, share })) ?? [],
+    budget: ofMean?.lines.map((line) => budgetLine(take, line)) ?? [],
+    feelerBias: feelerBiasOf(take.figures, mean),
+    decisionRule: take.figures.decisionRule,
+    unevenLimit_nm: take.figures.unevenLimit_nm,
     verdict,
     acceptance: judged.acceptance,
     variantName: variant?.ok ? variant.value : null,
     remarks: remarksOn(take, spots, {
+      mean,
       min,
       max,
       cocked: harmonic?.isCocked ? summary.harmonic : null,
@@ -80,13 +97,14 @@ export function evaluateTake(take: TakeToEvaluate): Evaluation {
   };
 }
 
-function spotsOf({ readings }: TakeToEvaluate): SpotReads[] {
+function spotsOf({ readings, figures }: TakeToEvaluate): SpotReads[] {
+  const bias = figures.feeler?.bias?.value ?? 0;
   const spots = new Map<number, SpotReads>();
   for (const { spot, reading } of readings) {
     const at = spots.get(spot) ?? { spot, readings: [], values: [] };
     const value = valueOfReading(reading);
     at.readings.push(reading);
-    if (value !== null) at.values.push(value);
+    if (value !== null) at.values.push(value - bias);
     spots.set(spot, at);
   }
   return [...spots.values()].sort((a, b) => a.spot - b.spot);
@@ -117,13 +135,35 @@ function evaluatedSpots(take: TakeToEvaluate, spots: readonly SpotReads[]): Eval
 function qualityOf(take: TakeToEvaluate, full: readonly SpotReads[]): ReadQuality {
   const quality = readQuality(
     take.method,
-    take.settings,
+    take.figures,
     take.setup,
     full.flatMap((spot) => spot.readings),
   );
   return take.check.quantity === 'length'
     ? quality
     : { ...quality, repeatability: null, fixedLines: [], standsAlone: false };
+}
+
+function budgetLine(take: TakeToEvaluate, line: BudgetLine & { share: number }): Evaluation['budget'][number] {
+  const { name, standardUncertainty, share } = line;
+  return { name, basis: basisOf(take.figures, name), standardUncertainty, share };
+}
+
+function basisOf({ repeatability, feeler }: TakeFigures, name: string): string {
+  if (name === feelerBiasLine) return `${feeler?.pairs ?? 0} pairs`;
+  if (name !== repeatabilityLine) return '';
+  if (!repeatability) return 'these reads alone';
+  return repeatability.from === 'stated' ? 'starting value' : ownWords(repeatability.degreesOfFreedom);
+}
+
+function ownWords(repeats: number): string {
+  return `the shop’s own, ${repeats} repeats`;
+}
+
+function feelerBiasOf({ feeler }: TakeFigures, mean: number): Evaluation['feelerBias'] {
+  if (!feeler) return null;
+  const bias = feeler.bias?.value ?? null;
+  return { pairs: feeler.pairs, bias, meanAsRead: mean + (bias ?? 0) };
 }
 
 function surenessOf(uncertainty: Uncertainty): Sureness | null {
@@ -137,7 +177,7 @@ function tiltOf({ amplitude, loosestAtDegrees, probabilityByChance }: FirstHarmo
 }
 
 function asksOf(take: TakeToEvaluate, full: readonly SpotReads[], means: readonly number[]): Evaluation['asks'] {
-  const { repeatLimit_nm, unevenLimit_nm } = take.settings;
+  const { repeatLimit_nm, unevenLimit_nm } = take.figures;
   if (take.check.quantity !== 'length') return [];
   const others = (i: number) => means.filter((_, j) => j !== i);
   const apart = means.length < 3 ? [] : means.map((mean, i) => Math.abs(mean - middleOf(others(i))));
@@ -160,25 +200,33 @@ function middleOf(values: readonly number[]): number {
 }
 
 function shown(take: TakeToEvaluate, amount: number): string {
-  const unit = shownUnit(take.check.unit, take.settings.lengthUnit);
-  return `${formatAmount(amount, unitNamed(unit), { decimalMark: take.settings.decimalMark })} ${unit}`;
+  return `${shownBare(take, amount)} ${unitOf(take)}`;
+}
+
+function shownBare(take: TakeToEvaluate, amount: number): string {
+  return formatAmount(amount, unitNamed(unitOf(take)), { decimalMark: take.settings.decimalMark });
+}
+
+function unitOf({ check, settings }: TakeToEvaluate): string {
+  return shownUnit(check.unit, settings.lengthUnit);
 }
 
 function remarksOn(
   take: TakeToEvaluate,
   spots: readonly SpotReads[],
-  say: { min: number; max: number; cocked: FirstHarmonic | null; isSure: boolean },
+  say: { mean: number; min: number; max: number; cocked: FirstHarmonic | null; isSure: boolean },
 ): string[] {
-  const { check, method, setup, settings } = take;
+  const { check, method, setup, figures } = take;
   const airOnly = spots.filter((spot) => spot.values.length === 0).map((spot) => spot.spot);
   const uneven = say.max - say.min;
   const isWaveOther = method === 'air' && setup !== null && setup.waveState !== check.waveState;
   return [
     method !== check.method && `Read by ${method}; the spec is meant by ${check.method}.`,
+    figures.feeler && feelerSentence(take, figures.feeler, say.mean),
     isWaveOther && `Read with the wave plate “${setup.waveState}”; the spec means “${check.waveState}”.`,
     airOnly.length > 0 && `Air only at spot ${airOnly.join(', ')}: left out.`,
     check.quantity === 'length' &&
-      uneven > settings.unevenLimit_nm &&
+      uneven > figures.unevenLimit_nm &&
       `Uneven by ${shown(take, uneven)}, more than the shop’s limit.`,
     say.cocked && cockedSentence(take, say.cocked),
     setup && !setup.isPistonSeated && 'The piston was not stroked and down: a held-up piston reads tight.',
@@ -187,6 +235,12 @@ function remarksOn(
     take.willNotHold && 'It would not hold air.',
     !say.isSure && check.quantity !== 'count' && 'Repeatability unknown: judged without a guard.',
   ].filter((remark) => typeof remark === 'string');
+}
+
+function feelerSentence(take: TakeToEvaluate, { pairs, bias }: FeelerFigures, mean: number): string {
+  if (!bias) return `${pairs} of ${enoughPairs} pairs of feeler and air in ${take.by}’s hands: not corrected.`;
+  const apart = `${shown(take, Math.abs(bias.value))} ${bias.value < 0 ? 'below' : 'above'} air`;
+  return `Feeler reads this pack ${apart} in ${take.by}’s hands (${pairs} pairs): ${shownBare(take, mean)} by air.`;
 }
 
 function cockedSentence(
@@ -235,6 +289,9 @@ function notJudged(take: TakeToEvaluate, spots: readonly SpotReads[], reason: st
     coverageFactor: null,
     expanded: null,
     budget: [],
+    feelerBias: null,
+    decisionRule: take.figures.decisionRule,
+    unevenLimit_nm: take.figures.unevenLimit_nm,
     verdict: { word: 'not judged', by: null, probabilityConforming: null, reason },
     acceptance: null,
     variantName: null,

@@ -2,10 +2,10 @@
 import { assertNever } from '../base/assert.ts';
 import { formatAmount } from '../quantities/format-amount.ts';
 import { unitNamed } from '../quantities/units.ts';
-import type { Settings } from '../shop/shop.contract.ts';
 import type { Check, Limits } from '../specs/spec-sheet.ts';
 import { type Limits as Bounds, type Conformity, judgeConformity } from '../statistics/conformity.ts';
 import type { Evaluation, Verdict } from './readings.contract.ts';
+import type { TakeFigures } from './take-figures.ts';
 
 export type TakeNumbers = {
   readonly mean: number;
@@ -41,7 +41,7 @@ export function boundsOf(limits: Limits): Bounds {
 export function judgeTake(
   check: Pick<Check, 'limits' | 'holdsFor' | 'unit' | 'quantity'>,
   numbers: TakeNumbers,
-  rule: Settings['decisionRule'],
+  rule: TakeFigures['decisionRule'],
 ): { verdict: Verdict; acceptance: Evaluation['acceptance'] } {
   const bounds = boundsOf(check.limits);
   if (bounds.lower === null && bounds.upper === null) {
@@ -79,7 +79,7 @@ export function judgeTake(
 
 type Judged = ReturnType<typeof judgeTake>;
 
-function judgeOne(value: number, sureness: Sureness | null, bounds: Bounds, rule: Settings['decisionRule']): Judged {
+function judgeOne(value: number, sureness: Sureness | null, bounds: Bounds, rule: TakeFigures['decisionRule']): Judged {
   if (!sureness) return judgePlainly(value, bounds);
   const guardMultiple = rule === 'guarded' ? sureness.coverageFactor : 0;
   const conformity = judgeConformity(value, sureness.standardUncertainty, bounds, guardMultiple);

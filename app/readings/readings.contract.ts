@@ -1,8 +1,9 @@
 // What the gauge said, how, by whom. A take is one go at one check: a setup card, then line after line.
 // Readings are appended and, when misread, superseded with a reason; nothing is ever edited.
 import { z } from 'zod';
-import { done, id, instant, line, requiredLine } from '../contract/fields.ts';
+import { done, id, instant, line, nothing, requiredLine } from '../contract/fields.ts';
 import { read, write } from '../contract/method.ts';
+import { settings } from '../shop/shop.contract.ts';
 import { methods, waveStates } from '../specs/spec-sheet.ts';
 
 export const phases = ['as found', 'mock-up', 'final'] as const;
@@ -47,6 +48,7 @@ export const evaluation = z.strictObject({
       reads: z.int().positive(),
     }),
   ),
+  /** What is judged, as are the spots: a feeler reading less its bias, where there is one; any other as it was read. */
   mean: amount.nullable(),
   min: amount.nullable(),
   max: amount.nullable(),
@@ -57,7 +59,20 @@ export const evaluation = z.strictObject({
   effectiveDegreesOfFreedom: z.number().nullable().describe('null means without limit, or unknown'),
   coverageFactor: z.number().nullable(),
   expanded: amount.nullable(),
-  budget: z.array(z.strictObject({ name: z.string(), standardUncertainty: amount, share: z.number() })),
+  budget: z.array(
+    z.strictObject({
+      name: z.string(),
+      /** "the shop’s own, 46 repeats", "starting value": what a line rests on, where that is not plain. */
+      basis: z.string(),
+      standardUncertainty: amount,
+      share: z.number(),
+    }),
+  ),
+  /** A feeler where the check is meant by air: its pairs with air, and their bias once they are enough to correct by. */
+  feelerBias: z.strictObject({ pairs: z.int().nonnegative(), bias: amount.nullable(), meanAsRead: amount }).nullable(),
+  /** The shop's rule and limit when the take began, which it is judged by whatever they are now. */
+  decisionRule: settings.shape.decisionRule,
+  unevenLimit_nm: settings.shape.unevenLimit_nm,
   verdict,
   /** Inside these the verdict is "in" under the shop's rule; null when the band is too narrow for this method. */
   acceptance: z.strictObject({ lower: amount.nullable(), upper: amount.nullable() }).nullable(),
@@ -68,6 +83,14 @@ export const evaluation = z.strictObject({
   whatWouldDecide: z.string().nullable(),
   /** Spots to read once more, and why. */
   asks: z.array(z.strictObject({ spot: z.int().positive(), why: z.string() })),
+});
+
+/** What the shop's own repeats say of one reading by a method so far. */
+const ownRepeatability = z.strictObject({
+  /** One standard deviation, in nanometres; null without a single repeat. */
+  standardDeviation_nm: amount.nullable(),
+  repeats: z.int().nonnegative().describe('readings, less one for each spot of each take'),
+  isUsed: z.boolean().describe('a take begun now leans on it and not on the starting value'),
 });
 
 export const noteKinds = ['lost zero', 'not back to zero', 'will not hold air', 'plates re-clocked', 'enough'] as const;
@@ -125,6 +148,17 @@ export const readingsContract = {
     z.strictObject({ jobId: id, checkId: id }),
     z.array(take),
   ),
+  'readings.getRepeatability': read(
+    'how well one reading repeats, from the shop’s own newest takes, by each method whose repeats are pooled',
+    nothing,
+    z.strictObject({
+      /** From so many repeats on they stand in place of the starting value. */
+      enoughRepeats: z.int().positive(),
+      air: ownRepeatability,
+      dial: ownRepeatability,
+      direct: ownRepeatability,
+    }),
+  ),
   'readings.startTake': write(
     'begin reading a check; of a pack it belongs to the newest mock-up',
     z.strictObject({
@@ -179,4 +213,5 @@ export type Verdict = z.infer<typeof verdict>;
 export type Evaluation = z.infer<typeof evaluation>;
 export type Reading = z.infer<typeof reading>;
 export type Take = z.infer<typeof take>;
+export type OwnRepeatability = z.infer<typeof ownRepeatability>;
 export type NoteKind = (typeof noteKinds)[number];

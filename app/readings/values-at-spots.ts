@@ -33,6 +33,9 @@ export type ReadQuality = {
   readonly coverage: number;
 };
 
+/** The line of the budget that more reads shrink. */
+export const repeatabilityLine = 'repeatability';
+
 /** At least one spot. Any one unit throughout. Differences from spot to spot are the part's, not the mean's error. */
 export function summariseSpots(spots: readonly SpotValues[], quality: ReadQuality): SpotSummary {
   const means = spots.map((spot) => meanOf(spot.values));
@@ -67,7 +70,7 @@ export function uncertaintyOfMean(readsAtSpots: readonly number[], quality: Read
   const scatter: BudgetLine[] = repeatability
     ? [
         {
-          name: 'repeatability',
+          name: repeatabilityLine,
           standardUncertainty: repeatability.standardDeviation * perRead,
           degreesOfFreedom: repeatability.degreesOfFreedom,
         },

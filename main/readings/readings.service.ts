@@ -20,6 +20,8 @@ import { newestMockUpId } from '../packs/packs.repository.ts';
 import { getSettings, personAtWork } from '../shop/shop.service.ts';
 import { findCheck } from '../specs/specs.repository.ts';
 import * as repository from './readings.repository.ts';
+import { getTakeFigures, insertTakeFigures } from './take-figures.repository.ts';
+import { figuresAtStart } from './take-figures.service.ts';
 
 export async function lastSetup(reading: Reading, input: { jobId: number; checkId: number }): Promise<Setup | null> {
   return (await repository.lastSetup(reading, input.jobId, input.checkId)) ?? null;
@@ -86,7 +88,9 @@ export async function startTake(
     check.packId === null || input.phase === 'as found'
       ? null
       : ((await newestMockUpId(writing, input.jobId, check.packId)) ?? null);
+  const figures = await figuresAtStart(writing, check, method, input.by);
   const takeId = await repository.insertTake(writing, { ...input, method, mockUpId, now });
+  await insertTakeFigures(writing, takeId, figures);
   return { takeId };
 }
 
@@ -198,7 +202,9 @@ async function takeOfRow(
       check,
       method: row.method,
       setup,
+      figures: await getTakeFigures(reading, row.take_id),
       settings,
+      by: row.initials,
       readings: standing.map(({ line, typed }) => ({ spot: line.spot, reading: typed })),
       willNotHold: notes.some((note) => note.what === 'will not hold air'),
     }),

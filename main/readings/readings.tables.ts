@@ -1,6 +1,7 @@
 // The rows of the readings room. Append-only, every one of them.
 import type { Generated } from 'kysely';
 import type { NoteKind, Phase, Setup } from '../../app/readings/readings.contract.ts';
+import type { Settings } from '../../app/shop/shop.contract.ts';
 import type { ReadingMethod, WaveState } from '../../app/specs/spec-sheet.ts';
 
 export interface SetupsTable {
@@ -61,9 +62,27 @@ export interface SpotNotesTable {
   noted_by: number;
 }
 
+export interface TakeFiguresTable {
+  take_id: number;
+  repeatability_nm: number | null;
+  repeatability_degrees_of_freedom: number | null;
+  repeatability_from: 'stated' | 'repeats' | null;
+  hand_force_half_width_nm: number;
+  base_on_pump_half_width_nm: number;
+  dial_resolution_nm: number;
+  micrometer_uncertainty_nm: number;
+  repeat_limit_nm: number;
+  uneven_limit_nm: number;
+  decision_rule: Settings['decisionRule'];
+  feeler_pairs: number | null;
+  feeler_bias_nm: number | null;
+  feeler_bias_standard_uncertainty_nm: number | null;
+}
+
 export type ReadingsTables = {
   setups: SetupsTable;
   takes: TakesTable;
+  take_figures: TakeFiguresTable;
   readings: ReadingsTable;
   spot_notes: SpotNotesTable;
 };

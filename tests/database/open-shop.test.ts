@@ -159,6 +159,7 @@ describe('what is append-only cannot be changed, not even by replacing', () => {
   const tables = [
     'readings',
     'takes',
+    'take_figures',
     'setups',
     'mock_ups',
     'mock_up_pieces',
@@ -210,6 +211,7 @@ function fillOneRowOf(connection: Sqlite.Database, table: string, jobId: number)
     insert into mock_up_pieces select 1, min(slot_id), 1 from slots;
     insert into setups values (1, 'drum', 1, null, '', 'none', 'soaked', 1, 'plunger', 100, '');
     insert into takes select 1, ${jobId}, min(check_id), 'final', 'final', 'air', null, 1, '', ${at}, 1 from checks;
+    insert into take_figures values (1, 17780, 50, 'stated', 25400, 25400, 25400, 5080, 50800, 101600, 'guarded', null, null, null);
     insert into readings (reading_id, take_id, spot, method, typed, push_amount, air_amount, taken_at, taken_by)
       values (1, 1, 1, 'air', '4 23', 101600, 584200, ${at}, 1);
     insert into spot_notes values (1, 1, 1, 'enough', ${at}, 1);

@@ -93,6 +93,12 @@ begin select raise(abort, 'append-only: stage_entries'); end;
 CREATE TRIGGER stage_entries_no_update before update on stage_entries
 begin select raise(abort, 'append-only: stage_entries'); end;
 
+CREATE TRIGGER take_figures_no_delete before delete on take_figures
+begin select raise(abort, 'append-only: take_figures'); end;
+
+CREATE TRIGGER take_figures_no_update before update on take_figures
+begin select raise(abort, 'append-only: take_figures'); end;
+
 CREATE TRIGGER takes_no_delete before delete on takes
 begin select raise(abort, 'append-only: takes'); end;
 
@@ -390,6 +396,27 @@ CREATE TABLE stages (
   is_closed integer not null check (is_closed in (0, 1))
 ) strict;
 
+CREATE TABLE take_figures (
+  take_id integer primary key references takes,
+  repeatability_nm integer check (repeatability_nm >= 0),
+  repeatability_degrees_of_freedom integer check (repeatability_degrees_of_freedom > 0),
+  repeatability_from text check (repeatability_from in ('stated', 'repeats')),
+  hand_force_half_width_nm integer not null check (hand_force_half_width_nm >= 0),
+  base_on_pump_half_width_nm integer not null check (base_on_pump_half_width_nm >= 0),
+  dial_resolution_nm integer not null check (dial_resolution_nm > 0),
+  micrometer_uncertainty_nm integer not null check (micrometer_uncertainty_nm > 0),
+  repeat_limit_nm integer not null check (repeat_limit_nm > 0),
+  uneven_limit_nm integer not null check (uneven_limit_nm > 0),
+  decision_rule text not null check (decision_rule in ('simple', 'guarded')),
+  feeler_pairs integer check (feeler_pairs >= 0),
+  feeler_bias_nm integer,
+  feeler_bias_standard_uncertainty_nm integer check (feeler_bias_standard_uncertainty_nm >= 0),
+  check ((repeatability_degrees_of_freedom is null) = (repeatability_nm is null)),
+  check ((repeatability_from is null) = (repeatability_nm is null)),
+  check ((feeler_bias_standard_uncertainty_nm is null) = (feeler_bias_nm is null)),
+  check (feeler_bias_nm is null or feeler_pairs > 1)
+) strict;
+
 CREATE TABLE takes (
   take_id integer primary key,
   job_id integer not null references jobs,
@@ -437,5 +464,7 @@ CREATE INDEX spot_notes_of_take on spot_notes (take_id);
 CREATE INDEX stage_entries_of_job on stage_entries (job_id);
 
 CREATE INDEX takes_of_job on takes (job_id, check_id);
+
+CREATE INDEX takes_of_method on takes (method);
 
 CREATE INDEX units_of_family on units (family_id);

@@ -5,10 +5,11 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { evaluateTake, type TakeToEvaluate } from '../../app/readings/evaluate-take.ts';
 import type { Setup } from '../../app/readings/readings.contract.ts';
+import { figuresNow, type TakeFigures } from '../../app/readings/take-figures.ts';
 import { type LineField, parseLine, type TypedReading } from '../../app/readings/typed-line.ts';
 import { verdictWords } from '../../app/readings/verdict-words.ts';
 import { startingSettings } from '../../app/shop/starting-settings.ts';
-import type { Check, HoldsFor, Limits } from '../../app/specs/spec-sheet.ts';
+import type { Check, HoldsFor, Limits, ReadingMethod } from '../../app/specs/spec-sheet.ts';
 
 const thou = 25_400;
 const settings = startingSettings({ shopName: 'Harrow Lane', lengthUnit: 'thou', paper: 'letter' });
@@ -66,7 +67,14 @@ function evaluate(
 ) {
   const method = more.method ?? check.method;
   const readings = lines.map(([spot, typed]) => ({ spot, reading: read(typed, method) }));
-  return evaluateTake({ check, method, setup, settings, readings, willNotHold: false, ...more });
+  const figures = starting(check, method);
+  return evaluateTake({ check, method, setup, figures, settings, by: 'RA', readings, willNotHold: false, ...more });
+}
+
+/** What a take leans on in a shop that has learned nothing yet. */
+function starting(check: Check, method: ReadingMethod): TakeFigures {
+  const repeats = { sumOfSquares: 0, degreesOfFreedom: 0 };
+  return figuresNow(check, method, settings, { repeats, feelerAboveAir: null });
 }
 
 const around = (...typed: string[]) => typed.map((line, i) => [i + 1, line] as const);
@@ -83,6 +91,7 @@ describe('how sure a clearance by air is', () => {
     expect(budget.map(({ name }) => name)).toEqual(['repeatability', 'hand force on the push', 'dial resolution']);
     expect(budget.reduce((sum, { share }) => sum + share, 0)).toBeCloseTo(1, 12);
     expect(Math.max(...budget.map(({ share }) => share))).toBe(budget[1]?.share);
+    expect(budget.map(({ basis }) => basis)).toEqual(['starting value', '', '']);
   });
 
   test('two spots do not yield an absurd interval: 26 and 28 are not ± 12.7', () => {
@@ -120,7 +129,9 @@ describe('how sure a clearance by air is', () => {
       check: psi,
       method: 'drop',
       setup: null,
+      figures: starting(psi, 'drop'),
       settings,
+      by: 'RA',
       readings: [{ spot: 1, reading: { method: 'drop', amount: 20_684 } }],
       willNotHold: false,
     });
@@ -149,7 +160,9 @@ describe('in, tight, loose or too close to call', () => {
 
   test('under the simple rule there is no guard', () => {
     const check = checkWith(range(20, 30), { spots: 1 });
-    const simple = evaluate(check, around('4 26'), { settings: { ...settings, decisionRule: 'simple' } });
+    const simple = evaluate(check, around('4 26'), {
+      figures: { ...starting(check, 'air'), decisionRule: 'simple' },
+    });
     expect(simple.verdict.word).toBe('in');
   });
 
@@ -186,7 +199,9 @@ describe('in, tight, loose or too close to call', () => {
       check,
       method: 'direct',
       setup: null,
+      figures: starting(check, 'direct'),
       settings,
+      by: 'RA',
       readings: [{ spot: 1, reading: { method: 'direct', amount: 413_685 } }],
       willNotHold: false,
     });
