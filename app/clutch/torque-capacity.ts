@@ -14,7 +14,8 @@ export type TorqueCapacity = { readonly force_N: number; readonly torque_Nm: num
 /**
  * Uniform wear: F = πp·d(D − d)/2, r = (D + d)/4. Uniform pressure: F = πp(D² − d²)/4,
  * r = (D² + Dd + d²)/(3(D + d)). Torque = friction · F · surfaces · r; surfaces are friction *surfaces*, two a plate.
- * Refuses diameters that make no ring, and a friction, force, pressure or number of surfaces that is not above zero.
+ * An inner diameter of 0 is a full disc. Refuses diameters that make no ring, a friction, force, pressure or number of
+ * surfaces that is not above zero, and a largest pressure for a full disc by uniform wear, where p grows as 1/r.
  * Source: V. Bhandari, Design of Machine Elements, 11; Shigley, Mechanical Engineering Design, 16.
  */
 export function torqueCapacity(
@@ -33,6 +34,12 @@ export function torqueCapacity(
   }
   const [D, d] = [outerDiameter_m, innerDiameter_m];
   const isWear = theory === 'uniform wear';
+  if (isWear && d === 0 && 'maximumPressure_Pa' in pressing) {
+    return refuse(
+      'endless-pressure',
+      'With uniform wear the pressure has no limit at the centre of a full disc: give the force, or an inner diameter.',
+    );
+  }
   const loadedArea = isWear ? (Math.PI * d * (D - d)) / 2 : (Math.PI * (D - d) * (D + d)) / 4;
   const force_N = 'force_N' in pressing ? pressing.force_N : pressing.maximumPressure_Pa * loadedArea;
   if (!(force_N > 0)) return refuse('not-positive', 'The force on the plates must be more than zero.');

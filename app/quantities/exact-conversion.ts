@@ -18,7 +18,8 @@ const significantDigits = 25;
 
 /**
  * `value`, decimal text in `from`, as decimal text in `to`: exact where the decimal ends, otherwise 25 significant
- * digits. Refuses text that is not a decimal number, an unknown unit, and units of different kinds.
+ * digits. Refuses text that is not a decimal number, an unknown unit, units of different kinds, and a temperature below
+ * absolute zero.
  * Source: NIST SP 811 appendix B, exact definitions: 1 in = 25.4 mm, 1 lb = 0.453 592 37 kg, g = 9.806 65 m/s²,
  * 1 gal = 231 in³, 1 Btu(IT) = 1055.055 852 62 J, K = °C + 273.15.
  */
@@ -33,6 +34,9 @@ export function convertExactly(value: string, from: string, to: string): Result<
     return refuse('different-kinds', `${source.name} is a ${source.kind} and ${target.name} is a ${target.kind}.`);
   }
   const inSi = plus(times(amount, source.factor), source.zero);
+  if (source.kind === 'temperature' && inSi.numerator < 0n) {
+    return refuse('below-absolute-zero', 'No temperature lies below absolute zero, −273.15 °C or −459.67 °F.');
+  }
   return accept(writeDecimal(over(plus(inSi, negated(target.zero)), target.factor)));
 }
 

@@ -1,5 +1,6 @@
 // One clutch pack's clearance by air: what push-down and air travel add up to, spot by spot, and how sure that is.
 import { accept, type Result, refuse } from '../base/result.ts';
+import { decimalsOf, roundToDecimals } from '../quantities/decimals.ts';
 import { type BudgetLine, rectangular, roundingOf } from '../statistics/uncertainty-budget.ts';
 import type { Repeatability } from './repeatability.ts';
 import { type SpotSummary, summariseSpots } from './values-at-spots.ts';
@@ -30,13 +31,17 @@ export type AirClearance = Omit<SpotSummary, 'means'> & {
   readonly spots: readonly { readonly degrees: number | null; readonly clearance: number; readonly reads: number }[];
 };
 
-/** The clearance of one read: push-down + air travel, or the air travel alone where the dial was zeroed again. */
+/**
+ * The clearance of one read: push-down + air travel, or the air travel alone where the dial was zeroed again. Added as the
+ * decimals they were typed as, so that 0.1 and 0.7 are 0.8.
+ */
 export function clearanceOfRead(read: AirRead): Result<number> {
   if (read.push === null) return refuse('air-only', 'A read without its push-down is air only, not a clearance.');
   if (!(read.push >= 0) || !(read.air >= 0)) {
     return refuse('negative', 'Push-down and air travel are both zero or more.');
   }
-  return accept(read.isZeroedAgain ? read.air : read.push + read.air);
+  if (read.isZeroedAgain) return accept(read.air);
+  return accept(roundToDecimals(read.push + read.air, mostDecimals(read.push, read.air)));
 }
 
 /**
@@ -74,8 +79,13 @@ export function clearanceByAir(spots: readonly AirSpot[], method: AirMethod): Re
   const { means, ...rest } = summary;
   return accept({
     ...rest,
+    uneven: roundToDecimals(rest.max - rest.min, mostDecimals(rest.max, rest.min)),
     spots: spots.map((spot, i) => ({ degrees: spot.degrees, clearance: means[i]!, reads: spot.reads.length })),
   });
+}
+
+function mostDecimals(first: number, second: number): number {
+  return Math.max(decimalsOf(first), decimalsOf(second));
 }
 
 /** The lines of the budget that belong to the method and that more reads do not shrink. */

@@ -1,5 +1,5 @@
 // How well one read repeats: learned from reads of the same thing, pooled over every such pair or more.
-import { centre } from '../statistics/summary.ts';
+import { centre, unitNear } from '../statistics/summary.ts';
 
 /** One standard deviation of a read, and the degrees of freedom that rests on (may be infinite). */
 export type Repeatability = { readonly standardDeviation: number; readonly degreesOfFreedom: number };
@@ -8,8 +8,13 @@ export type Repeatability = { readonly standardDeviation: number; readonly degre
 export function repeatabilityOfRepeats(groups: readonly (readonly number[])[]): Repeatability | null {
   const degreesOfFreedom = groups.reduce((sum, group) => sum + Math.max(0, group.length - 1), 0);
   if (degreesOfFreedom === 0) return null;
-  const sumOfSquares = groups.reduce((sum, group) => sum + (group.length > 1 ? centre(group).sumOfSquares : 0), 0);
-  return { standardDeviation: Math.sqrt(sumOfSquares / degreesOfFreedom), degreesOfFreedom };
+  const offsets = groups.filter((group) => group.length > 1).map((group) => group.map((read) => read - group[0]!));
+  const unit = unitNear(offsets.flat());
+  const sumOfSquares = offsets.reduce(
+    (sum, group) => sum + centre(group.map((offset) => offset / unit)).sumOfSquares,
+    0,
+  );
+  return { standardDeviation: unit * Math.sqrt(sumOfSquares / degreesOfFreedom), degreesOfFreedom };
 }
 
 /** Several estimates as one: variances weighted by their degrees of freedom (JCGM 100:2008 H.5.2.4). At least one. */

@@ -3,7 +3,7 @@ import { accept, type Result, refuse } from '../base/result.ts';
 import { checkColumns } from './columns.ts';
 import { normalCoverageFactor } from './normal.ts';
 import { studentTCoverageFactor } from './student-t.ts';
-import { centre } from './summary.ts';
+import { centreInUnits } from './summary.ts';
 
 export type Interval = readonly [lower: number, upper: number];
 
@@ -30,11 +30,11 @@ export function agreement(first: readonly number[], second: readonly number[]): 
   if (!checked.ok) return checked;
   const n = checked.value;
   if (n < 2) return refuse('too-few', 'Agreement needs at least two pairs.');
-  const { mean: bias, sumOfSquares } = centre(first.map((value, i) => value - second[i]!));
+  const { mean: bias, unit, sumOfSquares } = centreInUnits(first.map((value, i) => value - second[i]!));
   if (sumOfSquares === 0) {
     return refuse('zero-variance', 'All differences are equal, so nothing shows how far the methods may disagree.');
   }
-  const standardDeviation = Math.sqrt(sumOfSquares / (n - 1));
+  const standardDeviation = unit * Math.sqrt(sumOfSquares / (n - 1));
   const z = normalCoverageFactor(0.95);
   const t = studentTCoverageFactor(0.95, n - 1);
   const around = (middle: number, standardError: number): Interval => [

@@ -1,5 +1,6 @@
 // In, tight or loose: whether a measured value conforms to its limits, given how sure it is.
 import { accept, type Result, refuse } from '../base/result.ts';
+import { decimalsOf, roundToDecimals } from '../quantities/decimals.ts';
 import { normalBetween, normalTails } from './normal.ts';
 
 export type Limits = { readonly lower: number | null; readonly upper: number | null };
@@ -41,12 +42,19 @@ export function judgeConformity(
     return refuse('no-uncertainty', 'The standard uncertainty must be more than zero.');
   }
   const guard = guardMultiple * standardUncertainty;
-  const inner: Limits = { lower: lower === null ? null : lower + guard, upper: upper === null ? null : upper - guard };
+  // Limits and guard are decimals as a rule, and so are their sums: 0.95 + 0.05 is 1, not a last digit less.
+  const guardDecimals = decimalsOf(guardMultiple) + decimalsOf(standardUncertainty);
+  const drawnIn = (limit: number, by: number) =>
+    roundToDecimals(limit + by, Math.max(decimalsOf(limit), guardDecimals));
+  const inner: Limits = {
+    lower: lower === null ? null : drawnIn(lower, guard),
+    upper: upper === null ? null : drawnIn(upper, -guard),
+  };
   const outer: Limits = { lower: lower === null ? null : lower - guard, upper: upper === null ? null : upper + guard };
-  // Decimals such as 0.95 − 0.06 miss their own double by a last digit, and a value on a limit must count as on it.
+  // What was computed misses its own decimal by a last digit, and a value on a limit must count as on it.
   const magnitude = Math.max(Math.abs(value), Math.abs(lower ?? 0), Math.abs(upper ?? 0), guard);
   const slack = 4 * Number.EPSILON * magnitude;
-  const isEmpty = inner.lower !== null && inner.upper !== null && inner.lower > inner.upper + slack;
+  const isEmpty = inner.lower !== null && inner.upper !== null && inner.lower > inner.upper;
   const verdict: ConformityVerdict =
     !isEmpty && isInside(value, inner, slack)
       ? 'in'

@@ -3,13 +3,14 @@ import { accept, type Result, refuse } from '../base/result.ts';
 import { chiSquareTails } from './chi-square.ts';
 import { type FollowUp, type Moment, orderFollowUp } from './follow-up.ts';
 import { normalCoverageFactor } from './normal.ts';
-import { centre } from './summary.ts';
+import { centreInUnits } from './summary.ts';
 
 export type Cox = {
   readonly coefficient: number;
   readonly standardError: number;
-  readonly hazardRatio: number;
-  readonly hazardRatioInterval: readonly [lower: number, upper: number];
+  /** null where e to that power is too large or too small for a double, which the coefficient still tells. */
+  readonly hazardRatio: number | null;
+  readonly hazardRatioInterval: readonly [lower: number | null, upper: number | null];
   readonly z: number;
   readonly p: number;
   /** With no effect, and fitted. */
@@ -31,31 +32,36 @@ export function cox(followUp: FollowUp, x: readonly number[], ties: Ties): Resul
   const ordered = orderFollowUp(followUp, { x });
   if (!ordered.ok) return ordered;
   // In standard deviations about the mean, so that neither its unit nor its size can spoil a digit.
-  const { deviations, sumOfSquares } = centre(x);
+  const { unit, deviations, sumOfSquares } = centreInUnits(x);
   if (sumOfSquares === 0) return refuse('constant-covariate', 'The covariate is the same for everybody.');
-  const unit = Math.sqrt(sumOfSquares / x.length);
-  const scaled = Float64Array.from(ordered.value.order, (place) => deviations[place]! / unit);
+  const spread = Math.sqrt(sumOfSquares / x.length);
+  const scaled = Float64Array.from(ordered.value.order, (place) => deviations[place]! / spread);
   const latestFirst = ordered.value.moments.toReversed();
   const refusal = refuseWithoutEstimate(latestFirst, scaled);
   if (refusal) return refusal;
   const start = partialLikelihood(latestFirst, scaled, ties, 0);
   const fitted = climb((coefficient) => partialLikelihood(latestFirst, scaled, ties, coefficient), start);
   if (!fitted) return refuse('no-finite-estimate', 'The hazard ratio has no finite estimate.');
-  const coefficient = fitted.coefficient / unit;
-  const standardError = 1 / Math.sqrt(fitted.information) / unit;
+  const coefficient = fitted.coefficient / spread / unit;
+  const standardError = 1 / Math.sqrt(fitted.information) / spread / unit;
   const reach = normalCoverageFactor(0.95) * standardError;
   const z = fitted.coefficient * Math.sqrt(fitted.information);
   return accept({
     coefficient,
     standardError,
-    hazardRatio: Math.exp(coefficient),
-    hazardRatioInterval: [Math.exp(coefficient - reach), Math.exp(coefficient + reach)],
+    hazardRatio: ratioOf(coefficient),
+    hazardRatioInterval: [ratioOf(coefficient - reach), ratioOf(coefficient + reach)],
     z,
     p: chiSquareTails(z * z, 1).upper,
     logLikelihood: [start.value, fitted.value],
     likelihoodRatio: Math.max(0, 2 * (fitted.value - start.value)),
     score: start.slope ** 2 / start.information,
   });
+}
+
+function ratioOf(logRatio: number): number | null {
+  const ratio = Math.exp(logRatio);
+  return ratio > 0 && Number.isFinite(ratio) ? ratio : null;
 }
 
 type Likelihood = {

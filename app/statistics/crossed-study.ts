@@ -1,5 +1,6 @@
 // The table of a gauge study: every appraiser measured every part the same number of times.
 import { accept, type Result, refuse } from '../base/result.ts';
+import { unitNear } from './summary.ts';
 
 export type StudyRow = {
   readonly part: string | number;
@@ -9,8 +10,10 @@ export type StudyRow = {
 };
 
 export type CrossedStudy = {
-  /** cells[part][appraiser] are the trials, as offsets from the first value of the study. */
+  /** cells[part][appraiser] are the trials, as offsets from the first value of the study, in `unit`. */
   readonly cells: readonly (readonly (readonly number[])[])[];
+  /** A power of two, so that no square of an offset leaves the range of doubles. */
+  readonly unit: number;
   readonly parts: number;
   readonly appraisers: number;
   readonly trials: number;
@@ -29,6 +32,7 @@ export function crossStudy(rows: readonly StudyRow[]): Result<CrossedStudy> {
     return refuse('too-small', 'A study needs at least two parts, two appraisers and two trials.');
   }
   const origin = rows[0]!.value;
+  const unit = unitNear(rows.map((row) => row.value - origin));
   const cells = parts.map(() => appraisers.map(() => new Map<string | number, number>()));
   const [placeOfPart, placeOfAppraiser] = [placesOf(parts), placesOf(appraisers)];
   for (const { part, appraiser, trial, value } of rows) {
@@ -36,13 +40,14 @@ export function crossStudy(rows: readonly StudyRow[]): Result<CrossedStudy> {
     if (cell.has(trial)) {
       return refuse('trial-twice', `Trial ${trial} of part ${part} by ${appraiser} is there twice.`);
     }
-    cell.set(trial, value - origin);
+    cell.set(trial, (value - origin) / unit);
   }
   if (!cells.flat().every((cell) => cell.size === trials)) {
     return refuse('unbalanced', 'Every appraiser must have measured every part the same number of times.');
   }
   return accept({
     cells: cells.map((row) => row.map((cell) => [...cell.values()])),
+    unit,
     parts: parts.length,
     appraisers: appraisers.length,
     trials,

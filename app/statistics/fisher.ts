@@ -31,35 +31,20 @@ export function fisher([[a, b], [c, d]]: TwoByTwo): Result<Fisher> {
     return refuse('empty-margin', 'A row or a column of the table is empty, so it compares nothing.');
   }
   if (firstRow + secondRow > mostCounted) return refuse('too-large', 'More than a million counted is too many here.');
-  const lowest = Math.max(0, firstColumn - secondRow);
-  const highest = Math.min(firstRow, firstColumn);
-  // log of the weight of each value of the first cell, by ratios of neighbours.
-  const logWeights = [0];
-  for (let x = lowest; x < highest; x++) {
-    const ratio = ((firstRow - x) / (x + 1)) * ((firstColumn - x) / (secondRow - firstColumn + x + 1));
-    logWeights.push(logWeights.at(-1)! + Math.log(ratio));
-  }
-  const seen = a - lowest;
-  const chances = chancesAt(logWeights, 0);
-  const add = (from: number, to: number, of: readonly number[]) => {
-    let sum = 0;
-    for (let i = from; i <= to; i++) sum += of[i]!;
-    return Math.min(1, sum);
-  };
-  const last = highest - lowest;
-  // Each limit makes what was seen, or more of it, a matter of 2.5 %.
-  const tailLess = (logOdds: number) => Math.log(add(0, seen, chancesAt(logWeights, logOdds)) / 0.025);
-  const tailGreater = (logOdds: number) => Math.log(add(seen, last, chancesAt(logWeights, logOdds)) / 0.025);
-  const meanLess = (logOdds: number) =>
-    chancesAt(logWeights, logOdds).reduce((sum, chance, i) => sum + chance * (i - seen), 0);
+  const table: Margins = { firstRow, secondRow, firstColumn };
+  const [lowest, highest] = endsOf(table);
+  const chances = chancesAt(table, 1, 0);
   const oddsOf = (logOdds: number | null) => (logOdds === null ? null : finiteOrNull(Math.exp(logOdds)));
+  // What is solved for is never small, so terms below its last digit are left out.
+  const tilted = (logOdds: number) => chancesAt(table, Math.exp(logOdds), 1e-25);
+  // Each limit makes what was seen, or more of it, a matter of 2.5 %.
+  const tailLess = (logOdds: number) => Math.log(tilted(logOdds).upTo(a) / 0.025);
+  const tailGreater = (logOdds: number) => Math.log(tilted(logOdds).from(a) / 0.025);
+  const meanLess = (logOdds: number) => tilted(logOdds).meanLess(a);
   return accept({
-    pTwoSided: Math.min(
-      1,
-      chances.reduce((sum, chance) => (chance <= chances[seen]! * (1 + 1e-7) ? sum + chance : sum), 0),
-    ),
-    pLess: add(0, seen, chances),
-    pGreater: add(seen, last, chances),
+    pTwoSided: Math.min(1, chances.asUnlikelyAs(a)),
+    pLess: Math.min(1, chances.upTo(a)),
+    pGreater: Math.min(1, chances.from(a)),
     oddsRatio: a === lowest ? 0 : a === highest ? null : oddsOf(rootOfEither(meanLess)),
     interval: [
       a === lowest ? 0 : Math.exp(rootOfEither(tailGreater) ?? Number.NEGATIVE_INFINITY),
@@ -68,12 +53,63 @@ export function fisher([[a, b], [c, d]]: TwoByTwo): Result<Fisher> {
   });
 }
 
-function chancesAt(logWeights: readonly number[], logOdds: number): number[] {
-  const tilted = logWeights.map((weight, i) => weight + i * logOdds);
-  const largest = tilted.reduce((most, each) => Math.max(most, each));
-  const weights = tilted.map((each) => Math.exp(each - largest));
-  const total = weights.reduce((sum, weight) => sum + weight, 0);
-  return weights.map((weight) => weight / total);
+type Margins = { readonly firstRow: number; readonly secondRow: number; readonly firstColumn: number };
+
+/** The least and the most that the first cell can hold. */
+function endsOf({ firstRow, secondRow, firstColumn }: Margins): [lowest: number, highest: number] {
+  return [Math.max(0, firstColumn - secondRow), Math.min(firstRow, firstColumn)];
+}
+
+/**
+ * The chances of every value of the first cell at one odds ratio. They are worked outward from the likeliest value by
+ * ratios of neighbours while they are more than `least` of it: a few thousand terms however many were counted.
+ */
+function chancesAt(table: Margins, oddsRatio: number, least: number) {
+  const { firstRow, secondRow, firstColumn } = table;
+  const [lowest, highest] = endsOf(table);
+  /** The chance of x + 1 over that of x; it falls as x grows. */
+  const rise = (x: number) =>
+    oddsRatio * ((firstRow - x) / (x + 1)) * ((firstColumn - x) / (secondRow - firstColumn + x + 1));
+  let [likeliest, beyond] = [lowest, highest];
+  while (likeliest < beyond) {
+    const middle = Math.floor((likeliest + beyond) / 2);
+    if (rise(middle) >= 1) likeliest = middle + 1;
+    else beyond = middle;
+  }
+  const below: number[] = [];
+  for (let x = likeliest, weight = 1; x > lowest; x--) {
+    weight /= rise(x - 1);
+    if (!(weight > least)) break;
+    below.push(weight);
+  }
+  const above: number[] = [];
+  for (let x = likeliest, weight = 1; x < highest; x++) {
+    weight *= rise(x);
+    if (!(weight > least)) break;
+    above.push(weight);
+  }
+  const first = likeliest - below.length;
+  const weights = [...below.reverse(), 1, ...above];
+  // Smallest first on either side, so that a long tail keeps its digits.
+  const part = (from: number, to: number) => {
+    let [small, large] = [0, 0];
+    for (let i = Math.max(0, from - first); i <= Math.min(to, likeliest) - first; i++) small += weights[i]!;
+    for (let i = Math.min(weights.length - 1, to - first); i > likeliest - first && i >= from - first; i--) {
+      large += weights[i]!;
+    }
+    return small + large;
+  };
+  const total = part(lowest, highest);
+  return {
+    upTo: (x: number) => part(lowest, x) / total,
+    from: (x: number) => part(x, highest) / total,
+    /** All values as likely as `x` or less, within 1e-7. */
+    asUnlikelyAs: (x: number) => {
+      const most = (weights[x - first] ?? 0) * (1 + 1e-7);
+      return weights.reduce((sum, weight) => (weight <= most ? sum + weight : sum), 0) / total;
+    },
+    meanLess: (x: number) => weights.reduce((sum, weight, i) => sum + weight * (first + i - x), 0) / total,
+  };
 }
 
 /** The functions here pass through zero once, on one side of no effect or the other. */

@@ -52,6 +52,7 @@ export type PoolingRule = 'never' | 'always' | { readonly above: number };
 /**
  * Random effects of a crossed study, the interaction kept and pooled side by side, and the average-and-range method
  * beside both. Negative variance estimates are 0. Refuses what `crossStudy` refuses and a study without any variation.
+ * A square of the unit that is too large for a double is infinite, one that is too small is 0; spreads and ratios hold.
  * Source: AIAG Measurement Systems Analysis, 4th edition, III B; expected mean squares of the two-way random model.
  */
 export function gaugeStudy(
@@ -62,7 +63,7 @@ export function gaugeStudy(
   const crossed = crossStudy(rows);
   if (!crossed.ok) return crossed;
   const study = crossed.value;
-  const { parts, appraisers, trials } = study;
+  const { parts, appraisers, trials, unit } = study;
   const sumsOfSquares = sumsOfSquaresOf(study);
   if (!(sumsOfSquares.total > 0))
     return refuse('zero-variance', 'All values are equal: there is nothing to divide up.');
@@ -96,6 +97,7 @@ export function gaugeStudy(
         interaction: Math.max(0, (error - repeatability) / trials),
         part: above(meanSquares.part, appraisers * trials),
       },
+      unit,
       tolerance,
     );
   };
@@ -105,12 +107,18 @@ export function gaugeStudy(
     typeof pooling === 'object' ? pInteraction !== null && pInteraction > pooling.above : pooling === 'always';
   const ranges = averageRange(study);
   return accept({
-    anova: { sumsOfSquares, degreesOfFreedom, meanSquares, fInteraction, pInteraction },
+    anova: {
+      sumsOfSquares: mapValues(sumsOfSquares, (square) => square * unit * unit),
+      degreesOfFreedom,
+      meanSquares: mapValues(meanSquares, (square) => square * unit * unit),
+      fInteraction,
+      pInteraction,
+    },
     withInteraction,
     pooled,
     chosen: isPooled ? pooled : withInteraction,
     isPooled,
-    averageRange: ranges && describeComponents(ranges, tolerance),
+    averageRange: ranges && describeComponents(ranges, unit, tolerance),
   });
 }
 
@@ -138,26 +146,28 @@ function sumsOfSquaresOf({ cells, parts, appraisers, trials }: CrossedStudy) {
   return { part, appraiser, interaction, repeatability, total };
 }
 
-function describeComponents(parts: Omit<BySource, 'gauge' | 'total'>, tolerance: number | null): GaugeComponents {
+/** `parts` are variances in squares of `unit`. */
+function describeComponents(
+  parts: Omit<BySource, 'gauge' | 'total'>,
+  unit: number,
+  tolerance: number | null,
+): GaugeComponents {
   const gauge = parts.repeatability + parts.reproducibility + parts.interaction;
-  const variances: BySource = { ...parts, gauge, total: gauge + parts.part };
-  const deviations = mapSources(variances, Math.sqrt);
+  const inUnits: BySource = { ...parts, gauge, total: gauge + parts.part };
+  const spreads = mapValues(inUnits, Math.sqrt);
+  const deviations = mapValues(spreads, (spread) => spread * unit);
   return {
-    variances,
+    variances: mapValues(inUnits, (variance) => variance * unit * unit),
     standardDeviations: deviations,
-    percentStudyVariation: mapSources(deviations, (deviation) => (100 * deviation) / deviations.total),
-    percentTolerance: tolerance === null ? null : mapSources(deviations, (deviation) => (600 * deviation) / tolerance),
-    distinctCategories: gauge > 0 ? (1.41 * deviations.part) / deviations.gauge : null,
+    percentStudyVariation: mapValues(spreads, (spread) => (100 * spread) / spreads.total),
+    percentTolerance: tolerance === null ? null : mapValues(deviations, (deviation) => (600 * deviation) / tolerance),
+    distinctCategories: gauge > 0 ? (1.41 * spreads.part) / spreads.gauge : null,
   };
 }
 
-function mapSources(from: BySource, map: (value: number) => number): BySource {
-  return {
-    repeatability: map(from.repeatability),
-    reproducibility: map(from.reproducibility),
-    interaction: map(from.interaction),
-    gauge: map(from.gauge),
-    part: map(from.part),
-    total: map(from.total),
-  };
+function mapValues<Name extends string>(from: Readonly<Record<Name, number>>, map: (value: number) => number) {
+  return Object.fromEntries(Object.entries<number>(from).map(([name, value]) => [name, map(value)])) as Record<
+    Name,
+    number
+  >;
 }

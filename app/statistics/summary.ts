@@ -18,16 +18,24 @@ export function summarise(values: readonly number[]): Result<Summary> {
   if (values.length < 2) return refuse('too-few', 'A spread needs at least two values.');
   const checked = checkColumns({ values });
   if (!checked.ok) return checked;
-  const centred = centre(values);
+  const { mean, unit, deviations, sumOfSquares } = centreInUnits(values);
   let products = 0;
-  for (let i = 1; i < values.length; i++) products += centred.deviations[i - 1]! * centred.deviations[i]!;
-  const { sumOfSquares } = centred;
+  for (let i = 1; i < values.length; i++) products += deviations[i - 1]! * deviations[i]!;
   return accept({
     n: values.length,
-    mean: centred.mean,
-    sampleStandardDeviation: Math.sqrt(sumOfSquares / (values.length - 1)),
+    mean,
+    sampleStandardDeviation: unit * Math.sqrt(sumOfSquares / (values.length - 1)),
     lag1Autocorrelation: sumOfSquares > 0 ? products / sumOfSquares : null,
   });
+}
+
+/**
+ * A power of two about as large as the largest of the values, 1 where all are 0. In this unit no square leaves the range
+ * of doubles, and no digit changes on the way there and back.
+ */
+export function unitNear(values: readonly number[]): number {
+  const largest = values.reduce((most, value) => Math.max(most, Math.abs(value)), 0);
+  return largest > 0 ? 2 ** Math.floor(Math.log2(largest)) : 1;
 }
 
 export type Centred = {
@@ -47,6 +55,17 @@ export function centre(values: readonly number[]): Centred {
   const meanOffset = sum(offsets) / values.length;
   const deviations = offsets.map((offset) => offset - meanOffset);
   return { mean: origin + meanOffset, deviations, sumOfSquares: sumOfSquares(deviations) };
+}
+
+/**
+ * As `centre`, but with the deviations in a `unit` of their own size and the sum of squares in its square, for values that
+ * may be so small or so large that the square of a deviation is no double.
+ */
+export function centreInUnits(values: readonly number[]): Centred & { readonly unit: number } {
+  const { mean, deviations: unscaled } = centre(values);
+  const unit = unitNear(unscaled);
+  const deviations = unscaled.map((deviation) => deviation / unit);
+  return { mean, unit, deviations, sumOfSquares: sumOfSquares(deviations) };
 }
 
 /** Σ values, with the rounding of every addition carried along (A. Neumaier, ZAMM 54, 1974). */

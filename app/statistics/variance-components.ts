@@ -2,7 +2,7 @@
 import { accept, type Result, refuse } from '../base/result.ts';
 import { checkColumns } from './columns.ts';
 import { fTails } from './f-distribution.ts';
-import { centre, meanOf } from './summary.ts';
+import { centre, meanOf, unitNear } from './summary.ts';
 
 export type VarianceComponents = {
   readonly sumOfSquaresBetween: number;
@@ -18,7 +18,8 @@ export type VarianceComponents = {
 
 /**
  * One-way random effects by analysis of variance; `groups` names the group of each value. Refuses fewer than two groups,
- * no group with two values, and values that do not differ within their groups.
+ * no group with two values, and values that do not differ within their groups. A square of the unit that is too large for
+ * a double is infinite, one that is too small is 0; the ratios and the deviation do not suffer from it.
  * Source: JCGM 100:2008 H.5; with unequal sizes n₀ = (N − Σnᵢ²/N) / (k − 1) (S. Searle, Linear Models, 1971, 11.2).
  */
 export function varianceComponents(
@@ -30,8 +31,9 @@ export function varianceComponents(
   if (!checked.ok) return checked;
   // Offsets from the first value keep the digits of large values with a small spread.
   const origin = values[0] ?? 0;
+  const unit = unitNear(values.map((value) => value - origin));
   const members = [...Map.groupBy(values.keys(), (i) => groups[i]!).values()].map((places) =>
-    places.map((i) => values[i]! - origin),
+    places.map((i) => (values[i]! - origin) / unit),
   );
   const total = values.length;
   if (members.length < 2) return refuse('one-group', 'Comparing groups needs at least two of them.');
@@ -54,14 +56,15 @@ export function varianceComponents(
   const effectiveSize =
     (total - members.reduce((sum, group) => sum + group.length ** 2, 0) / total) / degreesOfFreedomBetween;
   const f = meanSquareBetween / meanSquareWithin;
+  const squared = (square: number) => square * unit * unit;
   return accept({
-    sumOfSquaresBetween,
-    sumOfSquaresWithin,
+    sumOfSquaresBetween: squared(sumOfSquaresBetween),
+    sumOfSquaresWithin: squared(sumOfSquaresWithin),
     degreesOfFreedomBetween,
     degreesOfFreedomWithin,
     f,
     p: fTails(f, degreesOfFreedomBetween, degreesOfFreedomWithin).upper,
-    betweenVariance: Math.max(0, (meanSquareBetween - meanSquareWithin) / effectiveSize),
-    residualStandardDeviation: Math.sqrt(meanSquareWithin),
+    betweenVariance: squared(Math.max(0, (meanSquareBetween - meanSquareWithin) / effectiveSize)),
+    residualStandardDeviation: unit * Math.sqrt(meanSquareWithin),
   });
 }

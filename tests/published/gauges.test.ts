@@ -2,7 +2,8 @@
 // quoted from memory.
 import { describe, expect, it } from 'vitest';
 import { agreement } from '../../app/statistics/agreement.ts';
-import { demingLine, demingLineKnownErrors } from '../../app/statistics/deming.ts';
+import { demingLine } from '../../app/statistics/deming.ts';
+import { demingLineKnownErrors } from '../../app/statistics/deming-known-errors.ts';
 import { type GaugeComponents, gaugeStudy, sourcesOfVariation } from '../../app/statistics/gauge-study.ts';
 import { individualsChart } from '../../app/statistics/individuals-chart.ts';
 import { varianceComponents } from '../../app/statistics/variance-components.ts';

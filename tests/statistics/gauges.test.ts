@@ -2,7 +2,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { agreement } from '../../app/statistics/agreement.ts';
-import { demingLine, demingLineKnownErrors } from '../../app/statistics/deming.ts';
+import { demingLine } from '../../app/statistics/deming.ts';
+import { demingLineKnownErrors } from '../../app/statistics/deming-known-errors.ts';
 import { gaugeStudy } from '../../app/statistics/gauge-study.ts';
 import { individualsChart } from '../../app/statistics/individuals-chart.ts';
 import { summarise } from '../../app/statistics/summary.ts';

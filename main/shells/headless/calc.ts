@@ -9,7 +9,11 @@ import { computations } from './calculator/registry.ts';
 async function run(words: readonly string[]): Promise<Result<string>> {
   const [name, option, ...more] = words;
   if (name === undefined) return refuse('usage', 'Say which computation: calc -- list names them.');
-  if (name === 'list' && option === undefined) return accept(computations.map((each) => each.name).join('\n'));
+  if (name === 'list') {
+    return option === undefined
+      ? accept(computations.map((each) => each.name).join('\n'))
+      : refuse('usage', 'list takes nothing more: it names every computation.');
+  }
   const chosen = computations.find((each) => each.name === name);
   if (!chosen) return refuse('unknown-name', `“${name}” is not a computation here: calc -- list names them.`);
   if (option === '--explain' && more.length === 0) return accept(explain(chosen));

@@ -1,7 +1,8 @@
 // The calculator's computations about gauges: components of variance, studies, method against method, charts.
 import { z } from 'zod';
 import { agreement } from '../../../../app/statistics/agreement.ts';
-import { demingLine, demingLineKnownErrors } from '../../../../app/statistics/deming.ts';
+import { demingLine } from '../../../../app/statistics/deming.ts';
+import { demingLineKnownErrors } from '../../../../app/statistics/deming-known-errors.ts';
 import { gaugeStudy } from '../../../../app/statistics/gauge-study.ts';
 import { individualsChart } from '../../../../app/statistics/individuals-chart.ts';
 import { varianceComponents } from '../../../../app/statistics/variance-components.ts';
