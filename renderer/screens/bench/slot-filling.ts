@@ -5,7 +5,7 @@ import type { Piece, PieceSource } from '../../../app/packs/packs.contract.ts';
 import { parseAmount } from '../../../app/quantities/parse-amount.ts';
 import type { Settings } from '../../../app/shop/shop.contract.ts';
 import type { SavedSlot } from '../../../app/specs/specs.contract.ts';
-import type { Can } from '../../../app/stock/stock.contract.ts';
+import type { Can } from '../../../app/stock/plates.contract.ts';
 
 export type Filling = { readonly from: PieceSource; readonly height_nm: number; readonly tag: string };
 
