@@ -2,7 +2,7 @@
 // rest.
 import { accept, type Result, refuse } from '../base/result.ts';
 import { mostCovering, type Purchase } from './most-covering.ts';
-import { isHeight } from './swap-question.ts';
+import { isCount, isHeight, isLength } from './swap-question.ts';
 
 /** A pack as it stood, or as it may come. All lengths here and below are whole steps of one unit. */
 export type PackToCover = {
@@ -58,7 +58,6 @@ type Swapped = { readonly remove: readonly number[]; readonly add: readonly numb
 
 const mostFitted = 40;
 const mostPieces = 4;
-const mostLength = 1e12;
 const mostPairs = 20_000_000;
 
 /**
@@ -235,17 +234,23 @@ function isInside(clearance: number, { lower, upper }: Limits): boolean {
 
 function checkBin(bin: readonly LooseHeight[]) {
   if (!bin.every(({ height }) => isHeight(height))) {
-    return refuse('bad-height', 'Every height must be a whole number of steps above zero.');
+    return refuse(
+      'bad-height',
+      'Every height must be a whole number of steps, above zero and at most 1,000,000,000,000.',
+    );
   }
-  if (!bin.every(({ count }) => Number.isSafeInteger(count) && count >= 0)) {
-    return refuse('bad-count', 'Every count must be a whole number, zero or more.');
+  if (!bin.every(({ count }) => isCount(count))) {
+    return refuse('bad-count', 'Every count must be a whole number from 0 to 1,000,000,000.');
   }
   return null;
 }
 
 function checkSale(forSale: readonly number[], most: number) {
   if (!forSale.every(isHeight)) {
-    return refuse('bad-height', 'Every height for sale must be a whole number of steps above zero.');
+    return refuse(
+      'bad-height',
+      'Every height for sale must be a whole number of steps, above zero and at most 1,000,000,000,000.',
+    );
   }
   if (!Number.isInteger(most) || most < 1 || most > mostPieces) {
     return refuse('bad-number', `The number of heights to buy must be from 1 to ${mostPieces}.`);
@@ -255,14 +260,20 @@ function checkSale(forSale: readonly number[], most: number) {
 
 function checkPack({ fitted, clearance, lower, upper }: PackToCover) {
   if (!fitted.every(isHeight)) {
-    return refuse('bad-height', 'Every height must be a whole number of steps above zero.');
+    return refuse(
+      'bad-height',
+      'Every height must be a whole number of steps, above zero and at most 1,000,000,000,000.',
+    );
   }
   if (fitted.length > mostFitted) {
     return refuse('too-many-slots', `A pack may have at most ${mostFitted} pieces to swap.`);
   }
   const lengths = [clearance, lower ?? 0, upper ?? 0];
-  if (!lengths.every((length) => Number.isInteger(length) && Math.abs(length) <= mostLength)) {
-    return refuse('bad-number', 'The clearance and the limits must be whole numbers of steps.');
+  if (!lengths.every(isLength)) {
+    return refuse(
+      'bad-number',
+      'The clearance and the limits must be whole numbers of steps, none beyond 1,000,000,000,000.',
+    );
   }
   if (lower !== null && upper !== null && lower > upper) {
     return refuse('limits-upside-down', 'The lower limit is above the upper limit.');

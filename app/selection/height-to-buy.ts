@@ -1,6 +1,6 @@
 // When nothing at hand brings a pack into its band: the one height that would, and how many of it.
 import { type AddedPiece, idsOf, type PackSearch, type Removal } from './pack-search.ts';
-import { type Draw, firstSetsMaking, sumsBetween } from './reachable-sums.ts';
+import { type Draw, firstSetsMaking, sumAtOrAbove, sumAtOrBelow, sumsBetween } from './reachable-sums.ts';
 import { type SwapQuestion, sameClearance } from './swap-question.ts';
 
 export type HeightToBuy = {
@@ -29,9 +29,10 @@ type Plan = {
 
 /**
  * The fewest pieces of one height that, bought, bring the expected clearance into the limits; with as few changes as
- * possible; then as near the target as possible; then nearest to the middle of the heights known. Only heights for
- * sale count, or where any height could be had, those between the thinnest and the thickest known. Exact: every sum
- * of loose pieces is tried. null where no single height does.
+ * possible; then as near the target as possible; then nearest to the middle between the thinnest and the thickest
+ * height; then the thinner; then the looser clearance. Only heights for sale count, or where any height could be had,
+ * those between the thinnest and the thickest known. Exact: every sum of loose pieces is weighed. null where no single
+ * height does.
  */
 export function heightToBuy(
   search: PackSearch,
@@ -57,7 +58,9 @@ export function heightToBuy(
 
 function isBetter(plan: Plan, best: Plan): boolean {
   if (Math.abs(plan.deviation - best.deviation) > sameClearance) return plan.deviation < best.deviation;
-  return plan.fromMiddle < best.fromMiddle;
+  if (plan.fromMiddle !== best.fromMiddle) return plan.fromMiddle < best.fromMiddle;
+  if (plan.height !== best.height) return plan.height < best.height;
+  return plan.clearance > best.clearance + sameClearance;
 }
 
 function* plansBuying(
@@ -68,8 +71,8 @@ function* plansBuying(
   target: number,
   limits: Limits,
 ): Generator<Plan> {
-  const lower = limits.lower ?? Number.NEGATIVE_INFINITY;
-  const upper = limits.upper ?? Number.POSITIVE_INFINITY;
+  const lower = (limits.lower ?? Number.NEGATIVE_INFINITY) - sameClearance;
+  const upper = (limits.upper ?? Number.POSITIVE_INFINITY) + sameClearance;
   for (const [group, { fitted, readBefore = [], loose, forSale }] of search.groups.entries()) {
     const known = [...fitted, ...readBefore, ...loose].map(({ height }) => height);
     const heights = forSale ?? known;
@@ -81,25 +84,54 @@ function* plansBuying(
     for (const draw of search.drawsOf(fromHand)) {
       // Once bought it is measured like the best known of the loose ones.
       const { spaceLeft } = predict(removal.inPack, draw.perClass.with(0, draw.perClass[0]! + pieces));
-      for (const sum of sumsBetween(
-        search.reachable,
-        draw.index,
-        spaceLeft - upper - pieces * thickest - sameClearance,
-        spaceLeft - lower - pieces * thinnest + sameClearance,
-      )) {
-        const room = spaceLeft - sum;
-        const least = Math.max(thinnest, Math.ceil((room - upper) / pieces - sameClearance));
-        const most = Math.min(thickest, Math.floor((room - lower) / pieces + sameClearance));
-        const wish = Math.round((room - target) / pieces);
-        for (const height of forSale ?? [Math.min(most, Math.max(least, wish))]) {
-          if (height < least || height > most) continue;
-          const clearance = spaceLeft - sum - pieces * height;
-          const deviation = Math.abs(clearance - target);
-          const fromMiddle = Math.abs(height - middle);
-          yield { removal, draw, sum, group, height, pieces, clearance, deviation, fromMiddle };
-        }
+      const room = { least: spaceLeft - upper, most: spaceLeft - lower, wish: spaceLeft - target };
+      const bought = forSale
+        ? besideSold(search, draw, room, pieces, forSale)
+        : besideAny(search, draw, room, pieces, thinnest, thickest);
+      for (const { sum, height } of bought) {
+        const clearance = spaceLeft - sum - pieces * height;
+        const deviation = Math.abs(clearance - target);
+        const fromMiddle = Math.abs(height - middle);
+        yield { removal, draw, sum, group, height, pieces, clearance, deviation, fromMiddle };
       }
     }
+  }
+}
+
+/** What all pieces coming in may add up to, and what is wished for. */
+type Room = { readonly least: number; readonly most: number; readonly wish: number };
+type Bought = { readonly sum: number; readonly height: number };
+
+/** For every height for sale the sums of loose pieces beside it that come nearest to the wish from either side. */
+function* besideSold(
+  { reachable }: PackSearch,
+  draw: Draw,
+  { least, most, wish }: Room,
+  pieces: number,
+  forSale: readonly number[],
+): Generator<Bought> {
+  for (const height of forSale) {
+    const wanted = Math.min(most, Math.max(least, wish)) - pieces * height;
+    const below = sumAtOrBelow(reachable, draw.index, wanted);
+    const above = sumAtOrAbove(reachable, draw.index, wanted);
+    if (below !== null && below + pieces * height >= least) yield { sum: below, height };
+    if (above !== null && above + pieces * height <= most) yield { sum: above, height };
+  }
+}
+
+/** For every sum of loose pieces the height beside it that comes nearest to the wish. */
+function* besideAny(
+  { reachable }: PackSearch,
+  draw: Draw,
+  { least, most, wish }: Room,
+  pieces: number,
+  thinnest: number,
+  thickest: number,
+): Generator<Bought> {
+  for (const sum of sumsBetween(reachable, draw.index, least - pieces * thickest, most - pieces * thinnest)) {
+    const thin = Math.max(thinnest, Math.ceil((least - sum) / pieces));
+    const thick = Math.min(thickest, Math.floor((most - sum) / pieces));
+    if (thin <= thick) yield { sum, height: Math.min(thick, Math.max(thin, Math.round((wish - sum) / pieces))) };
   }
 }
 

@@ -11,7 +11,7 @@ import {
   sumAtOrBelow,
   thinnestFirst,
 } from './reachable-sums.ts';
-import { isHeight } from './swap-question.ts';
+import { isCount, isHeight, isLength } from './swap-question.ts';
 
 /** Whole numbers of one unit. */
 export type PlateRequest = {
@@ -20,7 +20,7 @@ export type PlateRequest = {
   /** Exactly so many plates. */
   readonly plates: number;
   readonly thicknesses: readonly number[];
-  /** How many there are of each thickness. */
+  /** How many there are of each thickness; one of which there is none could still be bought. */
   readonly stock: readonly number[];
   readonly target: number;
   readonly lower: number;
@@ -46,14 +46,27 @@ export type PlateSelection =
       readonly blockedBy: 'stock' | 'lower limit' | 'upper limit' | 'between';
       /** The clearance nearest to the limits and its plates; null where there are not enough plates. */
       readonly nearest: { readonly clearance: number; readonly counts: readonly number[] } | null;
-      /** The fewest plates of one thickness that, bought, bring it in; null where no thickness in the usual range does. */
-      readonly buy: { readonly height: number; readonly pieces: number } | null;
+      /** null where no one thickness, bought in whatever number, brings it in. */
+      readonly buy: PlatesToBuy | null;
     };
+
+export type PlatesToBuy = {
+  readonly thickness: number;
+  readonly pieces: number;
+  /** Among the thicknesses given. If not, none of those would do, but this one between them would. */
+  readonly isListed: boolean;
+  /** The plates from stock beside those bought, and the clearance with all of them. */
+  readonly counts: readonly number[];
+  readonly clearance: number;
+};
 
 /**
  * Exactly `plates` plates within stock with lower ≤ clearance ≤ upper that bring the clearance nearest to the target.
  * Exact, by the table of all sums. Equally near: the looser clearance; then, sets compared thickest plate first, the
- * one with the thinner plate. Refuses numbers that are not whole, lists of different length, limits upside down.
+ * one with the thinner plate. Where nothing fits: the fewest plates of one listed thickness to buy; then the nearest to
+ * the target; then the thickness nearest to the middle of those listed; then the thinner; then the looser clearance.
+ * Refuses numbers that are not whole or beyond 1e12, lists of different length, limits upside down, a target outside
+ * the limits.
  *
  *     selectPlates({ space: 100, plates: 2, thicknesses: [30, 40], stock: [1, 2], target: 25, lower: 20, upper: 30 });
  *     // { status: 'Optimal', clearance: 30, counts: [1, 1], absoluteDeviation: 5, … }
@@ -79,8 +92,7 @@ export function selectPlates(request: PlateRequest): Result<PlateSelection> {
     firstSetsMaking(reachable, plates, sum, wanted).map((set) =>
       spreadOver(request, new Map(set.map(({ lot, pieces }) => [reachable.lots[lot]!.height, pieces]))),
     );
-  // Within the limits the nearest to a target that lies outside them is the nearest to the limit beside it.
-  const wantedSum = space - Math.min(upper, Math.max(lower, target));
+  const wantedSum = space - target;
   const around = [sumAtOrBelow(reachable, plates, wantedSum), sumAtOrAbove(reachable, plates, wantedSum)];
   const inside = around.filter((sum) => sum !== null && space - sum >= lower && space - sum <= upper) as number[];
   if (inside.length > 0) {
@@ -109,22 +121,37 @@ export function selectPlates(request: PlateRequest): Result<PlateSelection> {
   });
 }
 
-function whatToBuy(
-  { space, plates, target, lower, upper }: PlateRequest,
-  lots: readonly Lot[],
-  reachable: ReachableSums,
-) {
-  const loose = lots.map((lot) => ({ ...lot, id: String(lot.height) }));
-  const empty = { changes: plates, removed: [], returned: [], inPack: 0, perGroup: [plates] };
-  const search: PackSearch = {
-    groups: [{ name: '', fitted: [], loose }],
-    removals: [empty],
-    reachable,
-    drawsOf: ([pieces]) => reachable.draws.slice(pieces, pieces! + 1),
-    comingIn: () => [],
+/** One of the listed thicknesses if any of them helps, else one that lies between them. */
+function whatToBuy(request: PlateRequest, lots: readonly Lot[], reachable: ReachableSums): PlatesToBuy | null {
+  const { space, plates, thicknesses, target, lower, upper } = request;
+  const listed = [...new Set(thicknesses)].map((height) => ({ id: String(height), height }));
+  const nothingIn = { changes: plates, removed: [], returned: [], inPack: 0, perGroup: [plates] };
+  const buyFrom = (forSale: { forSale?: readonly number[] }) => {
+    const search: PackSearch = {
+      groups: [{ name: '', fitted: [], readBefore: listed, loose: [], ...forSale }],
+      removals: [nothingIn],
+      reachable,
+      drawsOf: ([pieces]) => reachable.draws.slice(pieces, pieces! + 1),
+      comingIn: (_, set) =>
+        set.flatMap(({ lot, pieces }) => {
+          const { height } = lots[lot]!;
+          return Array.from({ length: pieces }, () => ({ id: String(height), group: '', height }));
+        }),
+    };
+    return heightToBuy(search, () => ({ spaceLeft: space, variance: 0 }), target, { lower, upper });
   };
-  const bought = heightToBuy(search, () => ({ spaceLeft: space, variance: 0 }), target, { lower, upper });
-  return bought && { height: bought.height, pieces: bought.pieces };
+  const bought = buyFrom({ forSale: listed.map(({ height }) => height) }) ?? buyFrom({});
+  if (bought === null) return null;
+  const { height: thickness, pieces, add, clearance } = bought;
+  const beside = new Map<number, number>();
+  for (const { height } of add) beside.set(height, (beside.get(height) ?? 0) + 1);
+  return {
+    thickness,
+    pieces,
+    isListed: thicknesses.includes(thickness),
+    counts: spreadOver(request, beside),
+    clearance,
+  };
 }
 
 /** Counts in the order the thicknesses were given; one listed twice is used where it stands first, then further on. */
@@ -152,10 +179,10 @@ export function checkStock(thicknesses: readonly number[], stock: readonly numbe
     return refuse('length-mismatch', 'There must be one count of stock for every thickness.');
   }
   if (!thicknesses.every(isHeight)) {
-    return refuse('bad-height', 'Every thickness must be a whole number above zero.');
+    return refuse('bad-height', 'Every thickness must be a whole number, above zero and at most 1,000,000,000,000.');
   }
-  if (!stock.every((count) => Number.isSafeInteger(count) && count >= 0)) {
-    return refuse('bad-count', 'Every count of stock must be a whole number, zero or more.');
+  if (!stock.every(isCount)) {
+    return refuse('bad-count', 'Every count of stock must be a whole number from 0 to 1,000,000,000.');
   }
   return null;
 }
@@ -167,9 +194,13 @@ export function checkPack({ space, plates, target, lower, upper }: PackLimits) {
   if (!Number.isInteger(plates) || plates < 1 || plates > mostPlates) {
     return refuse('bad-plates', `The number of plates must be a whole number from 1 to ${mostPlates}.`);
   }
-  if (![space, target, lower, upper].every(Number.isSafeInteger)) {
-    return refuse('bad-number', 'The space, the target and the limits must be whole numbers.');
+  if (![space, target, lower, upper].every(isLength)) {
+    return refuse(
+      'bad-number',
+      'The space, the target and the limits must be whole numbers, none beyond 1,000,000,000,000.',
+    );
   }
   if (lower > upper) return refuse('limits-upside-down', 'The lower limit is above the upper limit.');
+  if (target < lower || target > upper) return refuse('target-outside', 'The target lies outside its limits.');
   return null;
 }

@@ -75,10 +75,13 @@ export function checkQuestion(question: SwapQuestion): Result<SwapQuestion> {
   }
   const pieces = [...fitted, ...readBefore, ...loose];
   if (!pieces.every(({ height }) => isHeight(height)) || !forSale.every(isHeight)) {
-    return refuse('bad-height', 'Every height must be a whole number of steps above zero.');
+    return refuse(
+      'bad-height',
+      'Every height must be a whole number of steps, above zero and at most 1,000,000,000,000.',
+    );
   }
-  if (!loose.every(({ count }) => Number.isSafeInteger(count) && count >= 1)) {
-    return refuse('bad-count', 'Every loose piece must be there at least once.');
+  if (!loose.every(({ count }) => isCount(count) && count >= 1)) {
+    return refuse('bad-count', 'Every loose piece must be there at least once, and at most 1,000,000,000 times.');
   }
   const isClass = (value: number) => Number.isInteger(value) && value >= 0 && value < mostClasses;
   if (!loose.every(({ uncertaintyClass }) => isClass(uncertaintyClass))) {
@@ -104,7 +107,20 @@ export function outsideBy(clearance: number, { lower, upper }: Pick<Band, 'lower
   return outside <= sameClearance ? 0 : outside;
 }
 
+/** Sums of a whole pack of such lengths stay exact. */
+const mostLength = 1e12;
+const mostPieces = 1e9;
+
 /** Whole, positive, and small enough that sums of a whole pack stay exact. */
 export function isHeight(value: number): boolean {
-  return Number.isInteger(value) && value > 0 && value <= 1e12;
+  return isLength(value) && value > 0;
+}
+
+/** Whole, of either sign, and small enough. */
+export function isLength(value: number): boolean {
+  return Number.isInteger(value) && Math.abs(value) <= mostLength;
+}
+
+export function isCount(value: number): boolean {
+  return Number.isInteger(value) && value >= 0 && value <= mostPieces;
 }

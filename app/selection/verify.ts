@@ -2,7 +2,7 @@
 
 import type { JointRequest } from './joint-request.ts';
 import type { SwapAnswer } from './next-swaps.ts';
-import type { PlateRequest, PlateSelection } from './select-plates.ts';
+import type { PlateRequest, PlateSelection, PlatesToBuy } from './select-plates.ts';
 import type { JointPlan, JointSelection } from './select-plates-jointly.ts';
 import type { SwapQuestion } from './swap-question.ts';
 
@@ -44,6 +44,7 @@ export function problemsInSwaps(question: SwapQuestion, answer: SwapAnswer): str
     const clearance = addUp(question, answer.buy, problems, name, answer.buy);
     if (Math.abs(clearance - answer.buy.clearance) > rounding) problems.push(`${name} has another clearance.`);
     if (!isInside(question, clearance)) problems.push(`${name} is outside the band.`);
+    if (!(answer.buy.pieces >= 1)) problems.push(`${name} buys nothing.`);
   }
   return problems;
 }
@@ -90,6 +91,9 @@ function addUp(question: SwapQuestion, plan: Plan, problems: string[], name: str
     perClass[0]! += fromShop;
     heights += fromShop * bought!.height;
     if (forSale && !forSale.includes(bought!.height)) problems.push(`${name} buys a height that is not for sale.`);
+    const all = [...fitted, ...readBefore, ...loose].map((piece) => piece.height);
+    const isBetween = all.some((each) => each <= bought!.height) && all.some((each) => each >= bought!.height);
+    if (!forSale && !isBetween) problems.push(`${name} buys a height beyond all that are known.`);
   }
   if (known !== leaving.size) problems.push(`${name} takes out a piece that is not in the pack.`);
   return question.predict(inPack, perClass).spaceLeft - heights;
@@ -99,9 +103,10 @@ function addUp(question: SwapQuestion, plan: Plan, problems: string[], name: str
 export function problemsInSelection(request: PlateRequest, selection: PlateSelection): string[] {
   const { lower, upper, target } = request;
   if (selection.status === 'Infeasible') {
-    if (selection.nearest === null) return [];
+    const problems = problemsInPurchase(request, selection.buy);
+    if (selection.nearest === null) return problems;
     const { clearance, counts } = selection.nearest;
-    const problems = problemsInCounts(request, counts, clearance);
+    problems.push(...problemsInCounts(request, counts, clearance));
     if (clearance >= lower && clearance <= upper) problems.push('The nearest clearance is within the limits.');
     return problems;
   }
@@ -114,6 +119,21 @@ export function problemsInSelection(request: PlateRequest, selection: PlateSelec
   }
   if (new Set(selection.optimalSets.map(String)).size < selection.optimalSets.length)
     problems.push('A set is listed twice.');
+  return problems;
+}
+
+function problemsInPurchase({ thicknesses, stock, ...pack }: PlateRequest, buy: PlatesToBuy | null): string[] {
+  if (buy === null) return [];
+  const { thickness, pieces, isListed, counts, clearance } = buy;
+  // The bought plates as one more can that is used up.
+  const withBought = { ...pack, thicknesses: [...thicknesses, thickness], stock: [...stock, pieces] };
+  const problems = problemsInCounts(withBought, [...counts, pieces], clearance);
+  if (!(pieces >= 1)) problems.push('Nothing is bought.');
+  if (clearance < pack.lower || clearance > pack.upper) problems.push('With bought plates it is outside the limits.');
+  if (thicknesses.includes(thickness) !== isListed) problems.push('A bought thickness is wrongly called listed.');
+  if (thickness < Math.min(...thicknesses) || thickness > Math.max(...thicknesses)) {
+    problems.push('A bought thickness lies beyond all that are listed.');
+  }
   return problems;
 }
 

@@ -99,17 +99,13 @@ const smallRequest: fc.Arbitrary<PlateRequest> = fc
     bin: fc.array(fc.tuple(fc.integer({ min: 1, max: 40 }), fc.integer({ min: 0, max: 3 })), { maxLength: 5 }),
     plates: fc.integer({ min: 1, max: 4 }),
     space: fc.integer({ min: 0, max: 120 }),
-    target: fc.integer({ min: 0, max: 30 }),
-    limits: fc.tuple(fc.integer({ min: 0, max: 30 }), fc.integer({ min: 0, max: 30 })),
+    limits: fc.tuple(fc.integer({ min: 0, max: 30 }), fc.integer({ min: 0, max: 30 }), fc.integer({ min: 0, max: 30 })),
   })
-  .map(({ bin, limits, ...rest }) => ({
-    ...rest,
-    thicknesses: bin.map(([thickness]) => thickness),
-    stock: bin.map(([, count]) => count),
-    lower: Math.min(...limits),
-    upper: Math.max(...limits),
-    setsWanted: 1000,
-  }));
+  .map(({ bin, limits, ...rest }) => {
+    const [lower, target, upper] = limits.toSorted((a, b) => a - b) as [number, number, number];
+    const thicknesses = bin.map(([thickness]) => thickness);
+    return { ...rest, thicknesses, stock: bin.map(([, count]) => count), lower, target, upper, setsWanted: 1000 };
+  });
 
 /** Every way to draw so many plates, as counts. */
 function everyDraw(stock: readonly number[], plates: number): number[][] {
@@ -159,27 +155,70 @@ test('agrees with drawing every possible handful', () => {
   );
 });
 
-test('what it says to buy brings the pack in, and no fewer plates of one thickness would', () => {
+test('none in stock of the one that fits: buy two of it', () => {
+  // 1000 for two plates, wanted 200: 800 of plates, as 300 and 500 or as 400 twice.
+  const pack = { space: 1000, plates: 2, target: 200, lower: 195, upper: 205 };
+  const plates = { ...pack, thicknesses: [300, 400, 500], stock: [0, 0, 1] };
+  expect(selectionFor(plates)).toMatchObject({
+    status: 'Infeasible',
+    blockedBy: 'stock',
+    buy: { thickness: 300, pieces: 1, isListed: true, counts: [0, 0, 1], clearance: 200 },
+  });
+  expect(selectionFor({ ...plates, stock: [0, 0, 0] })).toMatchObject({ buy: { thickness: 400, pieces: 2 } });
+  expect(selectionFor({ ...plates, thicknesses: [310, 400, 510], stock: [2, 0, 2] })).toMatchObject({
+    blockedBy: 'between',
+    buy: { thickness: 400, pieces: 2, isListed: true, counts: [0, 0, 0], clearance: 200 },
+  });
+  // Neither listed thickness helps in any number, but 405 to 415 beside the 390 lie between them; 410 on the spot.
+  expect(selectionFor({ ...plates, thicknesses: [390, 450], stock: [1, 1] })).toMatchObject({
+    buy: { thickness: 410, pieces: 1, isListed: false, counts: [1, 0], clearance: 200 },
+  });
+  expect(selectionFor({ ...plates, thicknesses: [300], stock: [2] })).toMatchObject({ buy: null });
+  expect(selectionFor({ ...plates, thicknesses: [], stock: [] })).toMatchObject({ blockedBy: 'stock', buy: null });
+});
+
+test('what it says to buy is the best by the rule, among all ways to buy one listed thickness', () => {
   fc.assert(
     fc.property(smallRequest, (request) => {
       const selection = selectionFor(request);
       if (selection.status !== 'Infeasible') return;
-      const known = request.thicknesses.filter((_, place) => request.stock[place]! > 0);
-      const wouldDo = (height: number, pieces: number) => {
-        const more = { ...request, thicknesses: [...request.thicknesses, height], stock: [...request.stock, pieces] };
-        return everyDraw(more.stock, more.plates).some((counts) => {
-          const clearance = counts.reduce((left, count, place) => left - count * more.thicknesses[place]!, more.space);
-          return clearance >= more.lower && clearance <= more.upper;
-        });
-      };
+      const { space, plates, thicknesses, stock, target, lower, upper } = request;
+      const clearancesWith = (thickness: number, pieces: number) =>
+        everyDraw(stock, plates - pieces)
+          .map((counts) => counts.reduce((left, count, place) => left - count * thicknesses[place]!, space))
+          .map((left) => left - pieces * thickness)
+          .filter((clearance) => clearance >= lower && clearance <= upper);
+      const middle = (Math.min(...thicknesses) + Math.max(...thicknesses)) / 2;
+      const ways = [1, 2, 3, 4]
+        .filter((pieces) => pieces <= plates)
+        .flatMap((pieces) =>
+          thicknesses.flatMap((thickness) =>
+            clearancesWith(thickness, pieces).map((clearance) => ({ thickness, pieces, clearance })),
+          ),
+        )
+        .toSorted(
+          (a, b) =>
+            a.pieces - b.pieces ||
+            Math.abs(a.clearance - target) - Math.abs(b.clearance - target) ||
+            Math.abs(a.thickness - middle) - Math.abs(b.thickness - middle) ||
+            a.thickness - b.thickness ||
+            b.clearance - a.clearance,
+        );
       const { buy } = selection;
-      if (buy) expect(wouldDo(buy.height, buy.pieces)).toBe(true);
-      const fewer = buy ? buy.pieces - 1 : 0;
-      for (let height = Math.min(...known); height <= Math.max(...known); height++) {
-        if (fewer > 0) expect(wouldDo(height, fewer)).toBe(false);
+      if (ways[0]) {
+        expect(buy).toMatchObject({ ...ways[0], isListed: true });
+        return;
       }
+      // No listed one helps: the fewest of any other between them.
+      const between = Array.from({ length: 41 }, (_, height) => height).filter(
+        (height) => height >= Math.min(...thicknesses) && height <= Math.max(...thicknesses),
+      );
+      const fewest = [1, 2, 3, 4].find(
+        (pieces) => pieces <= plates && between.some((height) => clearancesWith(height, pieces).length > 0),
+      );
+      expect(buy?.pieces).toBe(fewest);
     }),
-    { numRuns: 100 },
+    { numRuns: 400 },
   );
 });
 
@@ -195,6 +234,10 @@ test('says in one sentence why it cannot answer', () => {
   for (const bad of [-1, 0.5, Number.POSITIVE_INFINITY]) expect(refusalOf({ stock: [bad, 1] })).toBe('bad-count');
   for (const plates of [0, -1, 1.5, 41]) expect(refusalOf({ plates })).toBe('bad-plates');
   for (const space of [0.5, Number.NaN]) expect(refusalOf({ space })).toBe('bad-number');
+  for (const target of [19, 31]) expect(refusalOf({ target })).toBe('target-outside');
+  expect(refusalOf({ thicknesses: [30, 1e14] })).toBe('bad-height');
+  expect(refusalOf({ stock: [1, 1e14] })).toBe('bad-count');
+  for (const huge of [1e14, -1e14]) expect(refusalOf({ space: huge })).toBe('bad-number');
   expect(refusalOf({ lower: 31 })).toBe('limits-upside-down');
   expect(refusalOf({ thicknesses: [], stock: [] })).toBe('answered');
 });
