@@ -1,6 +1,7 @@
 // What a take leans on, settled when it begins: how well the shop repeats, its hand and dial, its limits and its rule.
 import type { Settings } from '../shop/shop.contract.ts';
 import type { Check, ReadingMethod } from '../specs/spec-sheet.ts';
+import { roundingOf } from '../statistics/uncertainty-budget.ts';
 import { feelerBias } from './feeler-bias.ts';
 import type { FeelerBias } from './feeler-gap.ts';
 import { type OwnRepeats, type Repeatability, type ShopRepeatability, shopRepeatability } from './repeatability.ts';
@@ -61,7 +62,7 @@ export function figuresNow(
   return {
     repeatability:
       check.quantity === 'length' && isPooled(method) && learned.repeats
-        ? whole(shopRepeatability(statedRepeatability(method, settings), learned.repeats))
+        ? notFinerThanRead(method, shopRepeatability(statedRepeatability(method, settings), learned.repeats), settings)
         : null,
     handForceHalfWidth_nm: settings.handForceHalfWidth_nm,
     baseOnPumpHalfWidth_nm: settings.baseOnPumpHalfWidth_nm,
@@ -74,8 +75,19 @@ export function figuresNow(
   };
 }
 
-function whole(repeatability: ShopRepeatability): ShopRepeatability {
-  return { ...repeatability, standardDeviation: Math.round(repeatability.standardDeviation) };
+/**
+ * Not below δ/√12 of the dial's step: repeats that all show the same say only that the step hides what they differ by
+ * (JCGM 100:2008 F.2.2.1).
+ */
+function notFinerThanRead(
+  method: PooledMethod,
+  repeatability: ShopRepeatability,
+  { dialResolution_nm }: Settings,
+): ShopRepeatability {
+  const finest = method === 'direct' ? 0 : roundingOf(dialResolution_nm);
+  return repeatability.from === 'stated'
+    ? repeatability
+    : { ...repeatability, standardDeviation: Math.round(Math.max(finest, repeatability.standardDeviation)) };
 }
 
 function feelerFigures(feelerAboveAir: readonly number[]): FeelerFigures {
