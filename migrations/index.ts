@@ -2,10 +2,12 @@
 import type { Migration } from 'kysely/migration';
 import * as oneUnit from './0001-one-unit.ts';
 import * as whatATakeLeansOn from './0002-what-a-take-leans-on.ts';
+import * as stock from './0003-stock.ts';
 
 export { applicationId } from './0001-one-unit.ts';
 
 export const migrations: Record<string, Migration> = {
   '0001-one-unit': oneUnit,
   '0002-what-a-take-leans-on': whatATakeLeansOn,
+  '0003-stock': stock,
 };

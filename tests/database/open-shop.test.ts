@@ -166,7 +166,14 @@ describe('what is append-only cannot be changed, not even by replacing', () => {
     'pieces',
     'piece_heights',
     'discards',
+    'piece_height_points',
+    'piece_looks',
     'can_movements',
+    'can_returns',
+    'batches',
+    'movements',
+    'cores',
+    'core_settlements',
     'stage_entries',
     'overrides',
     'spot_notes',
@@ -202,9 +209,20 @@ function fillOneRowOf(connection: Sqlite.Database, table: string, jobId: number)
   const at = "'2026-11-23T08:00:00.000Z'";
   connection.exec(`
     insert into cans (can_id, kind, outline, height_nm) values (1, 'steel', 'KX3 forward', 1955800);
-    insert into can_movements values (1, 1, 5, 'count', ${at}, 1);
-    insert into pieces values (1, 'steel', 'KX3 forward', 'A1', null, ${at}, 1);
-    insert into piece_heights values (1, 1, 1955800, 'measured', '77', '', ${at}, 1);
+    insert into parts values (1, 'KX3-F-FR', 'Forward friction', 'friction', '', 'each', '', null, null, null, null, null, 0);
+    insert into batches values (1, 1, null, 'B-7', '', '2026-11-20', 410, ${at}, 1);
+    insert into movements values (1, 1, 'receive', 12, null, '', ${at}, 1);
+    insert into cores values (1, 'due to us', 'case', 1, null, null, null, ${jobId}, ${at}, 1);
+    insert into core_settlements values (1, 'came back', '', ${at}, 1);
+    insert into can_movements (can_movement_id, can_id, change, reason, moved_at, moved_by)
+      values (1, 1, 5, 'count', ${at}, 1);
+    insert into pieces (piece_id, kind, outline, tag, added_at, added_by)
+      values (1, 'steel', 'KX3 forward', 'A1', ${at}, 1);
+    insert into piece_heights (piece_height_id, piece_id, height_nm, height_from, typed, reason, measured_at, measured_by)
+      values (1, 1, 1955800, 'measured', '77', '', ${at}, 1);
+    insert into piece_height_points values (1, 1, 1955800);
+    insert into piece_looks values (1, 1, 'flat', null, 0, 0, 0, 1, '', ${at}, 1);
+    insert into can_returns values (1, 1, ${at}, 1);
     insert into discards values (1, 'hot spots', ${at}, 1);
     insert into mock_ups (mock_up_id, job_id, pack_id, number, note, made_at, made_by)
       select 1, ${jobId}, min(pack_id), 0, '', ${at}, 1 from packs;

@@ -1,13 +1,30 @@
 CREATE VIEW pieces_as_known as
-select pieces.*, height_nm, height_from
+select pieces.*, height_nm, height_from, micrometer, standard_uncertainty_nm, measured_at, measured_by
 from pieces join piece_heights on piece_height_id =
   (select max(newest.piece_height_id) from piece_heights as newest where newest.piece_id = pieces.piece_id);
+
+CREATE TRIGGER batches_no_delete before delete on batches
+begin select raise(abort, 'append-only: batches'); end;
+
+CREATE TRIGGER batches_no_update before update on batches
+begin select raise(abort, 'append-only: batches'); end;
+
+CREATE TRIGGER can_movements_never_below_zero before insert on can_movements
+when new.change < 0
+  and (select coalesce(sum(change), 0) from can_movements where can_id = new.can_id) + new.change < 0
+begin select raise(abort, 'below zero: can_movements'); end;
 
 CREATE TRIGGER can_movements_no_delete before delete on can_movements
 begin select raise(abort, 'append-only: can_movements'); end;
 
 CREATE TRIGGER can_movements_no_update before update on can_movements
 begin select raise(abort, 'append-only: can_movements'); end;
+
+CREATE TRIGGER can_returns_no_delete before delete on can_returns
+begin select raise(abort, 'append-only: can_returns'); end;
+
+CREATE TRIGGER can_returns_no_update before update on can_returns
+begin select raise(abort, 'append-only: can_returns'); end;
 
 CREATE TRIGGER checks_frozen_delete before delete on checks
 when exists (select 1 from jobs where jobs.revision_id = old.revision_id)
@@ -16,6 +33,18 @@ begin select raise(abort, 'frozen: checks'); end;
 CREATE TRIGGER checks_frozen_update before update on checks
 when exists (select 1 from jobs where jobs.revision_id = old.revision_id)
 begin select raise(abort, 'frozen: checks'); end;
+
+CREATE TRIGGER core_settlements_no_delete before delete on core_settlements
+begin select raise(abort, 'append-only: core_settlements'); end;
+
+CREATE TRIGGER core_settlements_no_update before update on core_settlements
+begin select raise(abort, 'append-only: core_settlements'); end;
+
+CREATE TRIGGER cores_no_delete before delete on cores
+begin select raise(abort, 'append-only: cores'); end;
+
+CREATE TRIGGER cores_no_update before update on cores
+begin select raise(abort, 'append-only: cores'); end;
 
 CREATE TRIGGER discards_no_delete before delete on discards
 begin select raise(abort, 'append-only: discards'); end;
@@ -35,6 +64,23 @@ begin select raise(abort, 'append-only: mock_ups'); end;
 CREATE TRIGGER mock_ups_no_update before update on mock_ups
 begin select raise(abort, 'append-only: mock_ups'); end;
 
+CREATE TRIGGER movements_never_below_zero before insert on movements
+when new.change < 0
+  and (select coalesce(sum(change), 0) from movements where batch_id = new.batch_id) + new.change < 0
+begin select raise(abort, 'below zero: movements'); end;
+
+CREATE TRIGGER movements_no_delete before delete on movements
+begin select raise(abort, 'append-only: movements'); end;
+
+CREATE TRIGGER movements_no_update before update on movements
+begin select raise(abort, 'append-only: movements'); end;
+
+CREATE TRIGGER movements_return_what_was_pulled before insert on movements
+when new.kind = 'return'
+  and (select coalesce(sum(change), 0) from movements where job_id = new.job_id and batch_id = new.batch_id)
+    + new.change > 0
+begin select raise(abort, 'more than was pulled: movements'); end;
+
 CREATE TRIGGER overrides_no_delete before delete on overrides
 begin select raise(abort, 'append-only: overrides'); end;
 
@@ -49,11 +95,23 @@ CREATE TRIGGER packs_frozen_update before update on packs
 when exists (select 1 from jobs where jobs.revision_id = old.revision_id)
 begin select raise(abort, 'frozen: packs'); end;
 
+CREATE TRIGGER piece_height_points_no_delete before delete on piece_height_points
+begin select raise(abort, 'append-only: piece_height_points'); end;
+
+CREATE TRIGGER piece_height_points_no_update before update on piece_height_points
+begin select raise(abort, 'append-only: piece_height_points'); end;
+
 CREATE TRIGGER piece_heights_no_delete before delete on piece_heights
 begin select raise(abort, 'append-only: piece_heights'); end;
 
 CREATE TRIGGER piece_heights_no_update before update on piece_heights
 begin select raise(abort, 'append-only: piece_heights'); end;
+
+CREATE TRIGGER piece_looks_no_delete before delete on piece_looks
+begin select raise(abort, 'append-only: piece_looks'); end;
+
+CREATE TRIGGER piece_looks_no_update before update on piece_looks
+begin select raise(abort, 'append-only: piece_looks'); end;
 
 CREATE TRIGGER pieces_no_delete before delete on pieces
 begin select raise(abort, 'append-only: pieces'); end;
@@ -105,6 +163,19 @@ begin select raise(abort, 'append-only: takes'); end;
 CREATE TRIGGER takes_no_update before update on takes
 begin select raise(abort, 'append-only: takes'); end;
 
+CREATE TABLE batches (
+  batch_id integer primary key,
+  part_id integer not null references parts,
+  kit_batch_id integer references batches,
+  mark text not null,
+  document text not null,
+  received_on text not null check (received_on glob '[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]'),
+  unit_cost_cents integer check (unit_cost_cents >= 0),
+  received_at text not null,
+  received_by integer not null references people,
+  check (mark <> '' or document <> '' or kit_batch_id is not null)
+) strict;
+
 CREATE TABLE can_movements (
   can_movement_id integer primary key,
   can_id integer not null references cans,
@@ -112,6 +183,13 @@ CREATE TABLE can_movements (
   reason text not null check (reason <> ''),
   moved_at text not null,
   moved_by integer not null references people
+, typed text not null default '', batch_id integer references batches) strict;
+
+CREATE TABLE can_returns (
+  piece_id integer primary key references pieces,
+  can_id integer not null references cans,
+  returned_at text not null,
+  returned_by integer not null references people
 ) strict;
 
 CREATE TABLE cans (
@@ -161,6 +239,27 @@ CREATE TABLE checks (
   unique (revision_id, name)
 ) strict;
 
+CREATE TABLE core_settlements (
+  core_id integer primary key references cores,
+  how text not null check (how in ('sent back', 'came back', 'charged', 'written off')),
+  note text not null,
+  settled_at text not null,
+  settled_by integer not null references people
+) strict;
+
+CREATE TABLE cores (
+  core_id integer primary key,
+  direction text not null check (direction in ('to send back', 'due to us')),
+  what text not null check (what <> ''),
+  quantity integer not null check (quantity > 0),
+  charge_cents integer check (charge_cents >= 0),
+  due_on text check (due_on glob '[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]'),
+  batch_id integer references batches,
+  job_id integer references jobs,
+  opened_at text not null,
+  opened_by integer not null references people
+) strict;
+
 CREATE TABLE customers (
   customer_id integer primary key,
   name text not null check (name <> ''),
@@ -196,6 +295,20 @@ CREATE TABLE jobs (
   check ((distance_amount is null) = (distance_unit is null))
 ) strict;
 
+CREATE TABLE kit_lines (
+  kit_id integer not null references parts,
+  part_id integer not null references parts check (part_id <> kit_id),
+  quantity integer not null check (quantity > 0),
+  primary key (kit_id, part_id)
+) strict, without rowid;
+
+CREATE TABLE label_sizes (
+  label_size_id integer primary key,
+  name text not null unique check (name <> ''),
+  width_um integer not null check (width_um between 10000 and 300000),
+  height_um integer not null check (height_um between 10000 and 300000)
+) strict;
+
 CREATE TABLE mock_up_pieces (
   mock_up_id integer not null references mock_ups,
   slot_id integer not null references slots,
@@ -217,6 +330,19 @@ CREATE TABLE mock_ups (
   unique (job_id, pack_id, number)
 ) strict;
 
+CREATE TABLE movements (
+  movement_id integer primary key,
+  batch_id integer not null references batches,
+  kind text not null check (kind in ('receive', 'pull', 'return', 'scrap', 'count', 'open', 'sort')),
+  change integer not null check (change <> 0),
+  job_id integer references jobs check ((job_id is not null) = (kind in ('pull', 'return'))),
+  reason text not null,
+  moved_at text not null,
+  moved_by integer not null references people,
+  check (kind in ('count', 'sort') or (change > 0) = (kind in ('receive', 'return'))),
+  check (kind not in ('scrap', 'count') or reason <> '')
+) strict;
+
 CREATE TABLE overrides (
   override_id integer primary key,
   job_id integer not null references jobs,
@@ -236,12 +362,42 @@ CREATE TABLE packs (
   unique (revision_id, name)
 ) strict;
 
+CREATE TABLE part_families (
+  part_id integer not null references parts,
+  family_id integer not null references families,
+  primary key (part_id, family_id)
+) strict, without rowid;
+
+CREATE TABLE parts (
+  part_id integer primary key,
+  number text not null collate nocase unique check (number <> ''),
+  description text not null check (description <> ''),
+  kind text not null check (kind in ('steel', 'friction', 'pressure plate', 'snap ring', 'seal', 'bushing', 'washer',
+    'valve-body part', 'fluid', 'kit', 'other')),
+  supplier text not null,
+  unit_of_issue text not null check (unit_of_issue <> ''),
+  bin text not null,
+  cost_cents integer check (cost_cents >= 0),
+  price_cents integer check (price_cents >= 0),
+  core_charge_cents integer check (core_charge_cents > 0),
+  reorder_point integer check (reorder_point >= 0),
+  reorder_quantity integer check (reorder_quantity > 0),
+  is_retired integer not null check (is_retired in (0, 1))
+) strict;
+
 CREATE TABLE people (
   person_id integer primary key,
   initials text not null unique check (length(initials) between 1 and 4),
   name text not null check (name <> ''),
   retired_at text
 ) strict;
+
+CREATE TABLE piece_height_points (
+  piece_height_id integer not null references piece_heights,
+  point integer not null check (point between 1 and 12),
+  height_nm integer not null check (height_nm > 0),
+  primary key (piece_height_id, point)
+) strict, without rowid;
 
 CREATE TABLE piece_heights (
   piece_height_id integer primary key,
@@ -252,6 +408,20 @@ CREATE TABLE piece_heights (
   reason text not null,
   measured_at text not null,
   measured_by integer not null references people
+, micrometer text not null default '', standard_uncertainty_nm integer check (standard_uncertainty_nm > 0)) strict;
+
+CREATE TABLE piece_looks (
+  piece_look_id integer primary key,
+  piece_id integer not null references pieces,
+  flat text not null check (flat in ('flat', 'not flat', 'not tried')),
+  off_flat_nm integer check (off_flat_nm > 0) check (off_flat_nm is null or flat = 'not flat'),
+  has_hot_spots integer not null check (has_hot_spots in (0, 1)),
+  is_glazed integer not null check (is_glazed in (0, 1)),
+  is_coned integer not null check (is_coned in (0, 1)),
+  is_usable integer not null check (is_usable in (0, 1)),
+  note text not null,
+  looked_at text not null,
+  looked_by integer not null references people
 ) strict;
 
 CREATE TABLE pieces (
@@ -262,7 +432,7 @@ CREATE TABLE pieces (
   can_id integer references cans,
   added_at text not null,
   added_by integer not null references people
-) strict;
+, batch_id integer references batches) strict;
 
 CREATE TABLE placement_rule_places (
   placement_rule_id integer not null references placement_rules,
@@ -439,7 +609,13 @@ CREATE TABLE units (
   use text not null check (use in ('street', 'tow', 'competition'))
 ) strict;
 
+CREATE INDEX batches_of_kit_batch on batches (kit_batch_id);
+
+CREATE INDEX batches_of_part on batches (part_id);
+
 CREATE INDEX can_movements_of_can on can_movements (can_id);
+
+CREATE INDEX cores_of_job on cores (job_id);
 
 CREATE INDEX jobs_of_customer on jobs (customer_id);
 
@@ -447,13 +623,27 @@ CREATE INDEX jobs_of_revision on jobs (revision_id);
 
 CREATE INDEX jobs_of_unit on jobs (unit_id);
 
+CREATE INDEX kit_lines_of_part on kit_lines (part_id);
+
 CREATE INDEX mock_ups_of_piece on mock_up_pieces (piece_id);
+
+CREATE INDEX movements_of_batch on movements (batch_id, change);
+
+CREATE INDEX movements_of_job on movements (job_id, batch_id) where job_id is not null;
 
 CREATE INDEX overrides_of_job on overrides (job_id);
 
+CREATE INDEX part_families_of_family on part_families (family_id);
+
 CREATE INDEX piece_heights_of_piece on piece_heights (piece_id);
 
+CREATE INDEX piece_looks_of_piece on piece_looks (piece_id);
+
 CREATE UNIQUE INDEX pieces_by_tag on pieces (outline, tag) where tag <> '';
+
+CREATE INDEX pieces_of_batch on pieces (batch_id);
+
+CREATE INDEX pieces_of_can on pieces (can_id);
 
 CREATE INDEX pieces_of_outline on pieces (outline, kind);
 
