@@ -23,7 +23,7 @@ export function demingLine(x: readonly number[], y: readonly number[], varianceR
   const root = Math.hypot(excess, 2 * Math.sqrt(ratio) * crossed);
   // Two forms of one root of a quadratic; each adds where the other would subtract.
   const inUnits = excess > 0 ? (excess + root) / (2 * crossed) : (2 * ratio * crossed) / (root - excess);
+  if (!Number.isFinite(inUnits)) return refuse('no-slope', 'The points do not determine a line.');
   const slope = inUnits * (up.unit / across.unit);
-  if (!Number.isFinite(slope)) return refuse('no-slope', 'The points do not determine a line.');
   return accept({ slope, intercept: up.mean - slope * across.mean });
 }
