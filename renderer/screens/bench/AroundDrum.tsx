@@ -9,8 +9,8 @@ import { degreesOf, valuesRead } from './reading-plan.ts';
 
 /** `isShort` leaves the sentences out, while the drum is still being turned. */
 export function AroundDrum({ take, isShort = false }: { take: Take; isShort?: boolean }) {
-  const { check, words, settings } = useAtCheck();
-  const { mean, min, max, harmonic, spots } = take.evaluation;
+  const { check, words } = useAtCheck();
+  const { mean, min, max, harmonic, spots, unevenLimit_nm } = take.evaluation;
   const facts = {
     ...drawnLimits(check.limits),
     readings: valuesRead(take).map(({ spot, value }) => ({ degrees: degreesOf(spot, check.spots), value })),
@@ -25,7 +25,7 @@ export function AroundDrum({ take, isShort = false }: { take: Take; isShort?: bo
       <FittedChart draw={(width) => clock(facts, words, { width: Math.min(width, 264), medium: 'screen' })} />
       {!isShort && min !== null && max !== null && spots.length > 1 && (
         <p>
-          Uneven by <b>{words.short(max - min)}</b>, limit {words.short(settings.unevenLimit_nm)}.
+          Uneven by <b>{words.short(max - min)}</b>, limit {words.short(unevenLimit_nm)}.
         </p>
       )}
       {!isShort && harmonic && spots.length >= 4 && (

@@ -8,14 +8,14 @@ import { useAtCheck } from './at-check.ts';
 import { valuesRead } from './reading-plan.ts';
 
 export function ReadingBand({ take, expected }: { take: Take; expected: NamedAmount | null }) {
-  const { check, settings, words } = useAtCheck();
+  const { check, words } = useAtCheck();
   const { limits, target } = drawnLimits(check.limits);
   if (limits.low === null && limits.high === null) return null;
-  const { mean, expanded } = take.evaluation;
+  const { mean, expanded, decisionRule } = take.evaluation;
   const facts = {
     limits,
     target,
-    guard: settings.decisionRule === 'guarded' ? expanded : null,
+    guard: decisionRule === 'guarded' ? expanded : null,
     readings: valuesRead(take).map(({ value }) => value),
     now: mean === null ? null : { value: mean, expanded, label: 'now' },
     predicted: expected,

@@ -54,7 +54,7 @@ export function ReadsTable({ take, typing = null }: ReadsTableProps) {
             <RowHead>mean</RowHead>
             {isByAir && <Cell isNumber />}
             {isByAir && <Cell isNumber />}
-            <Cell isNumber>{words.full(evaluation.mean)}</Cell>
+            <Cell isNumber>{words.full(evaluation.feelerBias?.meanAsRead ?? evaluation.mean)}</Cell>
           </tr>
         </tfoot>
       )}

@@ -18,7 +18,7 @@ type RunningReadingProps = {
 
 export function RunningReading({ evaluation, expected, tells = 'all' }: RunningReadingProps) {
   const { check, words, settings } = useAtCheck();
-  const { mean, min, max, expanded, spots, verdict, variantName, remarks } = evaluation;
+  const { mean, min, max, expanded, spots, verdict, variantName, remarks, feelerBias } = evaluation;
   if (mean === null || min === null || max === null) {
     return [verdict.reason, ...remarks].map((sentence) => (
       <p key={sentence} className="quiet">
@@ -53,6 +53,12 @@ export function RunningReading({ evaluation, expected, tells = 'all' }: RunningR
           {...(isVariant && { words: variantName })}
         />
       </p>
+      {/* All the sentences name the bias; where they are left out it is still not applied silently. */}
+      {tells !== 'all' && feelerBias?.bias != null && (
+        <p>
+          {words.full(feelerBias.meanAsRead)} by feeler, less its bias of {words.full(feelerBias.bias)}
+        </p>
+      )}
       {tells !== 'figure' && facts.length > 0 && <p className="quiet">{facts.join(' · ')}</p>}
       {tells === 'all' && !isVariant && verdict.reason !== '' && <p>{verdict.reason}</p>}
       {tells === 'all' && remarks.map((remark) => <p key={remark}>{remark}</p>)}

@@ -8,7 +8,7 @@ import { useAtCheck } from './at-check.ts';
 import styles from './WhyPanel.module.css';
 
 export function WhyPanel({ evaluation }: { evaluation: Evaluation }) {
-  const { words, settings } = useAtCheck();
+  const { words } = useAtCheck();
   const { budget, standardUncertainty, coverageFactor, effectiveDegreesOfFreedom, expanded, verdict } = evaluation;
   const { acceptance, whatWouldDecide } = evaluation;
   const percent = (share: number) => `${Math.round(100 * share)} %`;
@@ -31,7 +31,10 @@ export function WhyPanel({ evaluation }: { evaluation: Evaluation }) {
           <tbody>
             {budget.map((line) => (
               <tr key={line.name}>
-                <RowHead>{line.name}</RowHead>
+                <RowHead>
+                  {line.name}
+                  {line.basis !== '' && <span className="quiet">, {line.basis}</span>}
+                </RowHead>
                 <Cell isNumber>{words.full(line.standardUncertainty)}</Cell>
                 <Cell isNumber>{percent(line.share)}</Cell>
               </tr>
@@ -57,7 +60,7 @@ export function WhyPanel({ evaluation }: { evaluation: Evaluation }) {
           <Fact name="Chance that it conforms">{chanceWords(verdict.probabilityConforming)}</Fact>
         )}
         <Fact name="The shop’s rule">
-          {settings.decisionRule === 'guarded'
+          {evaluation.decisionRule === 'guarded'
             ? 'guarded: in only when inside the limits by more than the ±'
             : 'simple: inside the limits is in'}
         </Fact>

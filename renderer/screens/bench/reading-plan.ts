@@ -55,8 +55,10 @@ export function standingReadings(take: Take): readonly Reading[] {
 }
 
 /** Every clearance that was read and stands, in the order of reading. */
+/** Every reading that stands as it is judged: a feeler's less its bias, where the take has one. */
 export function valuesRead(take: Take): readonly { readonly spot: number; readonly value: number }[] {
-  return standingReadings(take).flatMap(({ spot, value }) => (value === null ? [] : [{ spot, value }]));
+  const bias = take.evaluation.feelerBias?.bias ?? 0;
+  return standingReadings(take).flatMap(({ spot, value }) => (value === null ? [] : [{ spot, value: value - bias }]));
 }
 
 export function spotsOf(take: Pick<Take, 'mode'>, check: Pick<CheckOfJob, 'spots'>): number {

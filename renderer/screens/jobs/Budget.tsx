@@ -30,7 +30,10 @@ export function Budget({ evaluation, check }: { evaluation: Evaluation; check: C
         <tbody>
           {budget.map((line) => (
             <tr key={line.name}>
-              <RowHead>{line.name}</RowHead>
+              <RowHead>
+                {line.name}
+                {line.basis !== '' && <span className="quiet">, {line.basis}</span>}
+              </RowHead>
               <Cell isNumber>{fine(line.standardUncertainty)}</Cell>
               <Cell isNumber>{Math.round(100 * line.share)} %</Cell>
             </tr>
@@ -64,7 +67,7 @@ export function Budget({ evaluation, check }: { evaluation: Evaluation; check: C
 function Acceptance({ evaluation, check }: { evaluation: Evaluation; check: CheckOfJob }) {
   const { settings } = useOpenShop();
   const words = amountWords(check, settings);
-  const { acceptance, verdict } = evaluation;
+  const { acceptance, verdict, decisionRule } = evaluation;
   const { probabilityConforming } = verdict;
   const chance =
     probabilityConforming === null
@@ -83,7 +86,7 @@ function Acceptance({ evaluation, check }: { evaluation: Evaluation; check: Chec
   if (zone === null) return null;
   return (
     <p className="small">
-      Under the shop’s {settings.decisionRule} rule it is called in {zone}.{chance}
+      Under the shop’s {decisionRule} rule it is called in {zone}.{chance}
     </p>
   );
 }

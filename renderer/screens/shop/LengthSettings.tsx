@@ -15,12 +15,20 @@ type LengthSettingsProps = {
   settings: Settings;
   /** Asks too how many repeat reads the repeat figures rest on. */
   asksReadsBehind?: boolean;
+  /** What the shop's own readings say of a length, one sentence each. */
+  learned?: Partial<Record<LengthName, string>>;
 };
 
 /** An entry nobody touched shows what is set; only what is typed is kept here. */
 type Typed = Partial<Record<LengthName | 'readsBehind', string>>;
 
-export function LengthSettings({ label, lengths, settings, asksReadsBehind = false }: LengthSettingsProps) {
+export function LengthSettings({
+  label,
+  lengths,
+  settings,
+  asksReadsBehind = false,
+  learned = {},
+}: LengthSettingsProps) {
   const write = useWrite('shop.changeSettings');
   const [typed, setTyped] = useState<Typed>({});
   const readings = lengths.map((setting) => ({ setting, length: readTyped(typed, setting, settings) }));
@@ -46,6 +54,7 @@ export function LengthSettings({ label, lengths, settings, asksReadsBehind = fal
             hint={setting.hint}
             refusal={length.ok ? null : length.refusal.message}
           />
+          {learned[setting.name] && <p className="small">{learned[setting.name]}</p>}
           {setting.why && (
             <Disclosure words="Why">
               <p className="small">{setting.why}</p>

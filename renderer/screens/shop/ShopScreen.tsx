@@ -4,8 +4,9 @@ import { RadioGroup } from '../../components/RadioGroup.tsx';
 import { useOpenShop } from '../../frame/open-shop.ts';
 import { PageHead } from '../../frame/PageHead.tsx';
 import { keepTheme, useTheme } from '../../frame/theme.ts';
+import { HandAndGauge } from './HandAndGauge.tsx';
 import { LengthSettings } from './LengthSettings.tsx';
-import { benchLimits, handAndGauge } from './length-settings.ts';
+import { benchLimits } from './length-settings.ts';
 import { People } from './People.tsx';
 import { DemoAndOwn, FileAndBackups } from './ShopFiles.tsx';
 import { DecisionRule, UnitsAndPaper } from './UnitsAndPaper.tsx';
@@ -32,7 +33,7 @@ export function ShopScreen() {
       </FormSection>
       <FormSection
         title="Verdicts"
-        about="What it takes to call a reading in. It holds for every reading in the book, past ones too."
+        about="What it takes to call a reading in. It holds for takes begun from now on; earlier ones keep the rule they began with."
       >
         <DecisionRule settings={settings} />
       </FormSection>
@@ -41,9 +42,9 @@ export function ShopScreen() {
       </FormSection>
       <FormSection
         title="Hand and gauge"
-        about="What every ± is made of. The book starts with usual figures; put your own in their place once you have measured them."
+        about="What every ± is made of. The book starts with usual figures, and puts the shop’s own repeats in their place once there are enough. A take keeps the figures it began with."
       >
-        <LengthSettings label="Hand and gauge" lengths={handAndGauge} settings={settings} asksReadsBehind />
+        <HandAndGauge settings={settings} />
       </FormSection>
       <FormSection
         title="File and backups"
