@@ -47,6 +47,15 @@ export function shopRepeatability(
   { sumOfSquares, degreesOfFreedom }: OwnRepeats,
   enough: number = enoughDegreesOfFreedom,
 ): ShopRepeatability {
-  if (degreesOfFreedom === 0 || degreesOfFreedom < enough) return { ...stated, from: 'stated' };
-  return { standardDeviation: Math.sqrt(sumOfSquares / degreesOfFreedom), degreesOfFreedom, from: 'repeats' };
+  const own = { standardDeviation: Math.sqrt(sumOfSquares / degreesOfFreedom), degreesOfFreedom };
+  return statedOrOwn(stated, degreesOfFreedom > 0 ? own : null, enough);
+}
+
+/** As `shopRepeatability`, with the shop's own repeats already pooled; null where it has none. */
+export function statedOrOwn(
+  stated: Repeatability,
+  own: Repeatability | null,
+  enough: number = enoughDegreesOfFreedom,
+): ShopRepeatability {
+  return own && own.degreesOfFreedom >= enough ? { ...own, from: 'repeats' } : { ...stated, from: 'stated' };
 }

@@ -10,9 +10,7 @@ import { computation, mapResult, name, numbers, probability } from './computatio
 
 const followUp = {
   time: z.array(z.number().nonnegative()).describe('how long each was followed, in any one unit'),
-  event: z
-    .array(z.union([z.literal(0), z.literal(1)]))
-    .describe('1 where the event ended that, 0 where something else did'),
+  event: z.array(z.literal([0, 1])).describe('1 where the event ended that, 0 where something else did'),
 };
 
 const survival = computation({
@@ -83,15 +81,16 @@ const hazard = computation({
   outputs: {
     coefficient: 'log of the hazard ratio per unit of x',
     standardError: 'of the coefficient',
-    hazardRatio: 'per unit of x',
-    hazardRatioInterval: '95 % by Wald',
+    hazardRatio:
+      'e to the coefficient, per unit of x; null: not reached, because it is too large or too small to write (take x in a larger unit)',
+    hazardRatioInterval: '95 % by Wald; null: not reached, for the same reason',
     z: 'coefficient over its standard error',
     p: 'two-sided',
     logLikelihood: 'without the factor, and fitted',
     likelihoodRatio: 'twice their difference',
     score: 'score test',
   },
-  formula: 'partial likelihood; Newton’s method',
+  formula: 'partial likelihood; Newton’s method; ratio e^b, limits e^(b ± 1.96 SE)',
   source: 'D. Cox, JRSS B 34, 1972, 187; B. Efron, JASA 72, 1977, 557; N. Breslow, Biometrics 30, 1974, 89',
   compute: ({ x, ties, ...times }) => cox(times, x, ties ?? 'efron'),
 });
@@ -102,10 +101,12 @@ const exact = computation({
   name: 'fisher',
   purpose: 'whether one of two groups comes back more often, exactly',
   input: z.strictObject({
-    table: z.tuple([z.tuple([count, count]), z.tuple([count, count])]).describe('[[a, b], [c, d]], counts'),
+    table: z
+      .tuple([z.tuple([count, count]), z.tuple([count, count])])
+      .describe('[[a, b], [c, d]], counts, a million together at most'),
   }),
   outputs: {
-    pTwoSided: 'tables as likely as this or less (within 1e-7)',
+    pTwoSided: 'tables as likely as this or less (within 1e-7); 0 where it is below 1e-307',
     pLess: 'for an odds ratio below 1',
     pGreater: 'for an odds ratio above 1',
     oddsRatio: 'conditional maximum likelihood, not ad/bc; null: without limit',

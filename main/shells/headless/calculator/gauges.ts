@@ -3,10 +3,20 @@ import { z } from 'zod';
 import { agreement } from '../../../../app/statistics/agreement.ts';
 import { demingLine } from '../../../../app/statistics/deming.ts';
 import { demingLineKnownErrors } from '../../../../app/statistics/deming-known-errors.ts';
-import { gaugeStudy } from '../../../../app/statistics/gauge-study.ts';
+import { type GaugeComponents, gaugeStudy } from '../../../../app/statistics/gauge-study.ts';
 import { individualsChart } from '../../../../app/statistics/individuals-chart.ts';
 import { varianceComponents } from '../../../../app/statistics/variance-components.ts';
-import { computation, name, notNegative, number, numbers, positive, probability } from './computation.ts';
+import {
+  computation,
+  mapResult,
+  name,
+  notNegative,
+  nullIfEndless,
+  number,
+  numbers,
+  positive,
+  probability,
+} from './computation.ts';
 
 const components = computation({
   name: 'variance-components',
@@ -16,19 +26,25 @@ const components = computation({
     groups: z.array(name).describe('the group of each value; groups may differ in size'),
   }),
   outputs: {
-    sumOfSquaresBetween: 'between groups, unit squared',
-    sumOfSquaresWithin: 'within groups, unit squared',
+    sumOfSquaresBetween: 'between groups, unit squared; null where that is too large to write, 0 where too small',
+    sumOfSquaresWithin: 'within groups, likewise',
     degreesOfFreedomBetween: 'groups − 1',
     degreesOfFreedomWithin: 'values − groups',
     f: 'mean square between over mean square within',
     p: 'how often chance alone gives at least this f',
-    betweenVariance: 'component of variance between groups, unit squared, never below 0',
+    betweenVariance: 'component of variance between groups, unit squared, never below 0; null likewise',
     residualStandardDeviation: 'within groups, in the unit of the values',
   },
   formula:
     's²(between) = max(0, (MSB − MSW) / n₀), n₀ = (N − Σnᵢ²/N) / (k − 1); two passes, centred on the first value',
   source: 'JCGM 100:2008 H.5; S. Searle, Linear Models, 1971, 11.2',
-  compute: ({ values, groups }) => varianceComponents(values, groups),
+  compute: ({ values, groups }) =>
+    mapResult(varianceComponents(values, groups), (found) => ({
+      ...found,
+      sumOfSquaresBetween: nullIfEndless(found.sumOfSquaresBetween),
+      sumOfSquaresWithin: nullIfEndless(found.sumOfSquaresWithin),
+      betweenVariance: nullIfEndless(found.betweenVariance),
+    })),
 });
 
 const study = computation({
@@ -49,7 +65,7 @@ const study = computation({
   }),
   outputs: {
     anova:
-      'sumsOfSquares, degreesOfFreedom, meanSquares of part, appraiser, interaction, repeatability (and total); fInteraction and pInteraction, null where trials never differ',
+      'sumsOfSquares, degreesOfFreedom, meanSquares of part, appraiser, interaction, repeatability (and total); fInteraction and pInteraction, null where trials never differ; here and below a square is null where too large to write, 0 where too small',
     withInteraction:
       'variances, standardDeviations, percentStudyVariation (and percentTolerance) of repeatability, reproducibility, interaction, gauge, part, total; distinctCategories, not truncated, null where the gauge shows no variation',
     pooled: 'the same with the interaction pooled into the repeatability',
@@ -64,8 +80,28 @@ const study = computation({
     'distinct categories 1.41 σ(part)/σ(gauge)',
   ].join('\n'),
   source: 'AIAG Measurement Systems Analysis, 4th edition, III B',
-  compute: ({ rows, pooling, tolerance }) => gaugeStudy(rows, pooling ?? { above: 0.25 }, tolerance ?? null),
+  compute: ({ rows, pooling, tolerance }) =>
+    mapResult(gaugeStudy(rows, pooling ?? { above: 0.25 }, tolerance ?? null), (found) => ({
+      ...found,
+      anova: {
+        ...found.anova,
+        sumsOfSquares: squaresOf(found.anova.sumsOfSquares),
+        meanSquares: squaresOf(found.anova.meanSquares),
+      },
+      withInteraction: componentsOf(found.withInteraction),
+      pooled: componentsOf(found.pooled),
+      chosen: componentsOf(found.chosen),
+      averageRange: found.averageRange && componentsOf(found.averageRange),
+    })),
 });
+
+function componentsOf(components: GaugeComponents) {
+  return { ...components, variances: squaresOf(components.variances) };
+}
+
+function squaresOf(squares: Readonly<Record<string, number>>) {
+  return Object.fromEntries(Object.entries(squares).map(([name, square]) => [name, nullIfEndless(square)]));
+}
 
 const methods = computation({
   name: 'agreement',
@@ -114,7 +150,7 @@ const deming = computation({
   },
   formula: [
     'slope = (q + √(q² + 4λSxy²)) / 2Sxy, q = Syy − λSxx, λ the variance ratio;',
-    'with known deviations the weighted line by iteration and its standard errors as stated, not scaled by the scatter',
+    'with known deviations the line of least Σ (y − a − bx)²/(sy² + b²sx²), its standard errors as stated, not scaled by the scatter',
   ].join('\n'),
   source:
     'W. Deming, Statistical Adjustment of Data, 1943; D. York and others, American Journal of Physics 72, 2004, 367',

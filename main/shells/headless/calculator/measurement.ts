@@ -114,7 +114,7 @@ const budget = computation({
   name: 'budget',
   purpose: 'the uncertainty of a mean of readings with further components',
   input: z.strictObject({
-    readings: z.array(z.number()).min(1).describe('in any one unit'),
+    readings: z.array(z.number()).min(1).describe('in any one unit; a single one needs the pooled repeatability'),
     components: z.array(component).describe('in the same unit; infinitely many degrees of freedom unless given'),
     coverage: probability('such as 0.95'),
     pooled: z

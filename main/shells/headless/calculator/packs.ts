@@ -9,8 +9,11 @@ import {
   pieceEstimate,
   predictClearance,
 } from '../../../../app/packs/gap.ts';
+import { decimalsOf, roundToDecimals } from '../../../../app/quantities/decimals.ts';
 import { clearanceByAir } from '../../../../app/readings/clearance-by-air.ts';
+import { enoughPairs, feelerBias } from '../../../../app/readings/feeler-bias.ts';
 import { feelerGap } from '../../../../app/readings/feeler-gap.ts';
+import { enoughDegreesOfFreedom, repeatabilityOfRepeats, statedOrOwn } from '../../../../app/readings/repeatability.ts';
 import { probabilityInside } from '../../../../app/statistics/conformity.ts';
 import {
   computation,
@@ -76,7 +79,7 @@ const clearance = computation({
     coverageFactor: 'Student’s t',
     expanded: 'coverage factor times combined',
     budget: 'each line with name, standardUncertainty and its share of the variance',
-    note: 'only where the uncertainty is unknown: why',
+    note: 'only where the uncertainty is unknown: why. A single read with no repeatability is no refusal: the plain number stands, with nulls for its uncertainty',
   },
   formula: [
     'clearance = push + air (air alone where zeroed again); mean of the spot means',
@@ -137,6 +140,76 @@ const feeler = computation({
   formula: 'value = (goes + stops) / 2 − bias; u² = ((stops − goes) / 2)² / 3 + u(bias)²',
   source: 'JCGM 100:2008 4.3.7, 3.2.4',
   compute: ({ goes, stops, bias }) => feelerGap(goes, stops, bias ?? null),
+});
+
+const learnedBias = computation({
+  name: 'feeler-bias',
+  purpose: 'by how much a feeler gauge reads above the air, from spots that were read both ways',
+  input: z.strictObject({
+    pairs: z
+      .array(
+        z.strictObject({
+          feeler: notNegative('the gap by feeler gauge'),
+          air: notNegative('the clearance by air at the same place, in the same unit'),
+        }),
+      )
+      .describe('one pack and one person'),
+  }),
+  outputs: {
+    n: 'pairs',
+    applies: `whether there are enough pairs to correct a reading: never under ${enoughPairs} (common practice, no source)`,
+    bias: 'mean of feeler − air; null under that number of pairs',
+    standardUncertainty: 'of the bias, for the input of feeler; null likewise',
+    standardDeviation: 'of one difference; null likewise',
+  },
+  formula: 'bias = Σ d / n, s = √(Σ (d − bias)² / (n − 1)), u = s / √n',
+  source: 'JCGM 100:2008 4.2.1 to 4.2.3',
+  compute: ({ pairs }) => {
+    // As the decimals they were typed as: 0.8 − 0.7 is 0.1.
+    const learned = feelerBias(
+      pairs.map(({ feeler, air }) => roundToDecimals(feeler - air, Math.max(decimalsOf(feeler), decimalsOf(air)))),
+    );
+    return accept({
+      n: learned.pairs,
+      applies: learned.applies,
+      bias: learned.applies ? learned.bias : null,
+      standardUncertainty: learned.applies ? learned.standardUncertainty : null,
+      standardDeviation: learned.applies ? learned.standardDeviation : null,
+    });
+  },
+});
+
+const pooledRepeatability = computation({
+  name: 'pooled-repeatability',
+  purpose: 'how well a shop repeats one read: a stated value at first, its own repeats once they carry enough',
+  input: z.strictObject({
+    repeats: z.array(numbers('')).describe('reads of one and the same thing in each list; any one unit'),
+    stated: z
+      .strictObject({ standardDeviation: notNegative('of one read'), degreesOfFreedom })
+      .optional()
+      .describe('the starting value; without it the repeats stand for themselves however few'),
+    enoughDegreesOfFreedom: positive(
+      `of the repeats, from which on they count and the stated value no longer; ${enoughDegreesOfFreedom} if left out (common practice, no source)`,
+    ).optional(),
+  }),
+  outputs: {
+    standardDeviation: 'of one read',
+    degreesOfFreedom: 'that it rests on; null means without limit',
+    from: '"stated" or "repeats"',
+  },
+  formula: 's = √(Σ Σ (x − x̄ of its list)² / Σ (n − 1)); differences between lists are the part’s',
+  source: 'JCGM 100:2008 H.5.2.4, 4.2.4',
+  compute: ({ repeats, stated, enoughDegreesOfFreedom: enough }) => {
+    const own = repeatabilityOfRepeats(repeats);
+    if (!stated && !own) {
+      return refuse(
+        'repeatability-unknown',
+        'No list holds two reads and nothing is stated: how well it repeats is unknown.',
+      );
+    }
+    const known = stated ? statedOrOwn(stated, own, enough) : { ...own!, from: 'repeats' };
+    return accept({ ...known, degreesOfFreedom: nullIfEndless(known.degreesOfFreedom) });
+  },
 });
 
 const gap = computation({
@@ -254,4 +327,4 @@ const endPlay = computation({
   },
 });
 
-export const packComputations = [clearance, feeler, gap, endPlay];
+export const packComputations = [clearance, feeler, learnedBias, pooledRepeatability, gap, endPlay];

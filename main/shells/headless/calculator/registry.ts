@@ -1,6 +1,7 @@
 // Every computation the calculator offers.
 import { clutchComputations } from './clutch.ts';
 import type { Computation } from './computation.ts';
+import { distributionComputations } from './distributions.ts';
 import { fleetComputations } from './fleet.ts';
 import { gaugeComputations } from './gauges.ts';
 import { measurementComputations } from './measurement.ts';
@@ -9,6 +10,7 @@ import { selectionComputations } from './selection.ts';
 
 export const computations: readonly Computation[] = [
   ...measurementComputations,
+  ...distributionComputations,
   ...packComputations,
   ...selectionComputations,
   ...gaugeComputations,

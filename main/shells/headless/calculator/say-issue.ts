@@ -18,6 +18,8 @@ export function sayIssue(error: z.ZodError, data: unknown): string {
 function say(issue: z.core.$ZodIssue, within: readonly PropertyKey[], data: unknown): string {
   const path = [...within, ...issue.path];
   if (issue.code === 'invalid_union' && issue.errors.length > 0) {
+    const kinds = issue.errors.map((errors) => (errors.length === 1 ? kindWanted(errors[0]!) : null));
+    if (kinds.every((kind) => kind !== null)) return `${nameOf(path) || 'The input'} must be ${kinds.join(' or ')}.`;
     // The choice that came closest is the one that was meant.
     const [closest] = issue.errors.toSorted((a, b) => a.length - b.length);
     return say(closest![0]!, path, data);
@@ -26,7 +28,8 @@ function say(issue: z.core.$ZodIssue, within: readonly PropertyKey[], data: unkn
   const given = path.reduce<unknown>((inside, key) => (inside as Record<PropertyKey, unknown>)?.[key], data);
   if (issue.code === 'unrecognized_keys') return `${issue.keys.join(', ')} is not an input here.`;
   if (given === undefined) return `${field} is missing.`;
-  if (issue.code === 'invalid_type') return `${field} must be ${wanted[issue.expected] ?? issue.expected}.`;
+  const kind = kindWanted({ ...issue, path: [] });
+  if (kind !== null) return `${field} must be ${kind}.`;
   if (issue.code === 'too_small' && issue.origin !== 'number') return `${field} is too short.`;
   if (issue.code === 'too_big' && issue.origin !== 'number') return `${field} is too long.`;
   if (issue.code === 'too_small') {
@@ -35,10 +38,16 @@ function say(issue: z.core.$ZodIssue, within: readonly PropertyKey[], data: unkn
   if (issue.code === 'too_big') {
     return `${field} must be ${issue.inclusive ? `${issue.maximum} or less` : `less than ${issue.maximum}`}.`;
   }
-  if (issue.code === 'invalid_value')
-    return `${field} must be ${issue.values.map((each) => JSON.stringify(each)).join(' or ')}.`;
   if (issue.code === 'custom') return issue.message;
   return `${field} is not of a kind this takes; see --explain.`;
+}
+
+/** What should have stood there, if the issue is that something of another kind did; null for what is wrong inside it. */
+function kindWanted(issue: z.core.$ZodIssue): string | null {
+  if (issue.path.length > 0) return null;
+  if (issue.code === 'invalid_type') return wanted[issue.expected] ?? issue.expected;
+  if (issue.code === 'invalid_value') return issue.values.map((each) => JSON.stringify(each)).join(' or ');
+  return null;
 }
 
 function nameOf(path: readonly PropertyKey[]): string {
