@@ -99,6 +99,16 @@ describe('what the clutch’s arithmetic refuses', () => {
     expectRefusal(pistonForce(forward, 1, 1, fluid), 'free-surface');
   });
 
+  it('a largest pressure on a full disc that wears evenly, which has none; any other full disc is one', () => {
+    const disc = { outerDiameter_m: 0.2, innerDiameter_m: 0 };
+    expectRefusal(torqueCapacity('uniform wear', disc, 0.1, 2, { maximumPressure_Pa: 1e6 }), 'endless-pressure');
+    // By hand: mean radius D/4 by wear, D/3 by pressure; F = p · π/4 · D².
+    expect(accepted(torqueCapacity('uniform wear', disc, 0.1, 2, { force_N: 1000 })).torque_Nm).toBeCloseTo(10, 12);
+    expect(accepted(torqueCapacity('uniform pressure', disc, 0.1, 2, { force_N: 1500 })).torque_Nm).toBeCloseTo(20, 12);
+    const pressed = accepted(torqueCapacity('uniform pressure', disc, 0.1, 2, { maximumPressure_Pa: 1e6 }));
+    expect(pressed.force_N).toBeCloseTo(Math.PI * 1e4, 8);
+  });
+
   it('half a friction surface, no friction, no force, no flow', () => {
     expectRefusal(torqueCapacity('uniform wear', forward, 0.1, 1.5, { force_N: 1 }), 'surfaces');
     expectRefusal(torqueCapacity('uniform wear', forward, 0, 1, { force_N: 1 }), 'not-positive');

@@ -24,7 +24,8 @@ describe('the console', () => {
     const promised =
       'convert summary student-t budget clearance feeler conformity acceptance-risk gauge-study variance-components ' +
       'agreement deming individuals-chart gap select-plates next-swaps end-play kaplan-meier log-rank weibull cox ' +
-      'fisher false-discovery piston-force torque-capacity engagement fill-and-drag';
+      'fisher false-discovery piston-force torque-capacity engagement fill-and-drag normal f-distribution chi-square ' +
+      'pooled-repeatability feeler-bias';
     expect(stdout.trim().split('\n')).toEqual(expect.arrayContaining(promised.split(' ')));
   });
 
@@ -51,6 +52,7 @@ describe('the console', () => {
   it.each([
     ['an unknown name', ['clearence'], '{}', 'unknown-name'],
     ['no name', [], '', 'usage'],
+    ['more after list', ['list', 'extra'], '', 'usage'],
     ['an option that is none', ['summary', '--verbose'], '{}', 'usage'],
     ['nothing on the input', ['summary'], '', 'not-json'],
     ['JSON that breaks off', ['summary'], '{"values":[1,2', 'not-json'],

@@ -70,8 +70,47 @@ describe('gauges, comebacks and the clutch', () => {
     });
     for (const name of ['kaplan-meier', 'weibull']) {
       expect(ask(name, { time: [1, 2], event: [0, 0] })).toMatchObject({ refusal: { code: 'no-events' } });
-      expect(ask(name, { time: [1, 2], event: [0, 2] })).toMatchObject({ refusal: { code: 'input' } });
+      expect(ask(name, { time: [1, 2], event: [0, 2] })).toEqual({
+        refusal: { code: 'input', message: 'event[1] must be 0 or 1.' },
+      });
     }
+  });
+
+  it('cox keeps its coefficient where only the ratio is beyond a number', () => {
+    const data = { time: [1, 2, 3, 4, 5, 6], event: [1, 1, 0, 1, 1, 1], x: [1, 3, 2, 2, 3, 1] };
+    const plain = ask('cox', data) as Record<string, number>;
+    const fine = ask('cox', { ...data, x: data.x.map((each) => each / 100_000) });
+    expect(fine).toMatchObject({
+      hazardRatio: null,
+      hazardRatioInterval: [null, null],
+      p: expect.closeTo(plain.p!, 9),
+    });
+    expect((fine.coefficient as number) / plain.coefficient!).toBeCloseTo(100_000, 3);
+  });
+
+  it('components of variance keep their ratio and deviation where a square is beyond a number', () => {
+    const found = ask('variance-components', { values: [1e155, 2e155, 3e155, 5e155], groups: [1, 1, 2, 2] });
+    expect(found).toMatchObject({ sumOfSquaresWithin: null, betweenVariance: null, f: expect.closeTo(5, 12) });
+    const rows = [0, 1, 2].flatMap((part) =>
+      ['A', 'B'].flatMap((appraiser) =>
+        [1, 2].map((trial) => ({ part, appraiser, trial, value: (part + trial / 50) * 1e155 })),
+      ),
+    );
+    expect(ask('gauge-study', { rows })).toMatchObject({
+      anova: { sumsOfSquares: { total: null } },
+      chosen: { variances: { part: null }, percentStudyVariation: { total: 100 } },
+    });
+  });
+
+  it('what is wanted of several kinds is said in full', () => {
+    const message = (name: string, input: object) =>
+      (ask(name, input) as { refusal: { message: string } }).refusal.message;
+    expect(message('student-t', { degreesOfFreedom: ['many'], probability: 0.9 })).toBe(
+      'degreesOfFreedom[0] must be a number or "infinity".',
+    );
+    expect(message('gauge-study', { rows: [], pooling: 'sometimes' })).toBe(
+      'pooling must be "never" or "always" or an object.',
+    );
   });
 
   it('fisher and false-discovery', () => {

@@ -131,6 +131,79 @@ describe('measurement, by the names of its fields', () => {
     expect(ask('feeler', { goes: 42, stops: 41 })).toMatchObject({ refusal: { code: 'stops-before-it-goes' } });
   });
 
+  it('clearance adds what was typed, not what a double makes of it', () => {
+    const found = ask('clearance', {
+      spots: [{ reads: [{ push: 0.1, air: 0.7 }] }, { reads: [{ push: 0.2, air: 0.7 }] }],
+      dial: { resolution: 0.1 },
+    });
+    expect(found).toMatchObject({ spots: [{ clearance: 0.8 }, { clearance: 0.9 }], min: 0.8, max: 0.9, uneven: 0.1 });
+  });
+
+  it('feeler-bias: a count below eight pairs, a bias to take off from eight on', () => {
+    const pairs = [1, 1, 1, 1, 3, 3, 3, 3].map((tenths) => ({ feeler: (40 + tenths) / 10, air: 4 }));
+    expect(ask('feeler-bias', { pairs: pairs.slice(1) })).toEqual({
+      n: 7,
+      applies: false,
+      bias: null,
+      standardUncertainty: null,
+      standardDeviation: null,
+    });
+    // 0.1 and 0.3, four each: mean 0.2, s = 0.1 √(8/7), s/√8 = 0.1/√7.
+    const { bias, standardUncertainty, ...rest } = ask('feeler-bias', { pairs });
+    expect(rest).toEqual({ n: 8, applies: true, standardDeviation: expect.closeTo(0.1 * Math.sqrt(8 / 7), 12) });
+    const corrected = ask('feeler', { goes: 4.1, stops: 4.2, bias: { value: bias, standardUncertainty } });
+    expect(corrected).toEqual({
+      value: expect.closeTo(4.15 - 0.2, 12),
+      combined: expect.closeTo(Math.sqrt(0.05 ** 2 / 3 + 0.01 / 7), 12),
+    });
+    expect(ask('feeler-bias', { pairs: [{ feeler: 1 }] })).toMatchObject({ refusal: { code: 'input' } });
+  });
+
+  it('pooled-repeatability: stated until the repeats carry enough, then the repeats', () => {
+    const stated = { standardDeviation: 2, degreesOfFreedom: 'infinity' };
+    // 1 3 | 5 5 8 by hand: 2 + 6 over 1 + 2 degrees of freedom.
+    const repeats = [[1, 3], [5, 5, 8], [40]];
+    expect(ask('pooled-repeatability', { repeats, stated })).toEqual({
+      standardDeviation: 2,
+      degreesOfFreedom: null,
+      from: 'stated',
+    });
+    const own = { standardDeviation: expect.closeTo(Math.sqrt(8 / 3), 12), degreesOfFreedom: 3, from: 'repeats' };
+    expect(ask('pooled-repeatability', { repeats, stated, enoughDegreesOfFreedom: 3 })).toEqual(own);
+    expect(ask('pooled-repeatability', { repeats, stated, enoughDegreesOfFreedom: 4 })).toMatchObject({
+      from: 'stated',
+    });
+    expect(ask('pooled-repeatability', { repeats })).toEqual(own);
+    expect(ask('pooled-repeatability', { repeats: [[1], [2]] })).toMatchObject({
+      refusal: { code: 'repeatability-unknown' },
+    });
+    const twenty = Array.from({ length: 20 }, () => [0, 2]);
+    expect(ask('pooled-repeatability', { repeats: twenty, stated })).toEqual({
+      standardDeviation: expect.closeTo(Math.SQRT2, 12),
+      degreesOfFreedom: 20,
+      from: 'repeats',
+    });
+  });
+
+  it('convert knows no temperature below absolute zero, but differences of any size', () => {
+    const convert = (value: string, from: string, to: string) => ask('convert', { value, from, to });
+    expect(convert('-300', '°C', 'K')).toMatchObject({ refusal: { code: 'below-absolute-zero' } });
+    expect(convert('-0.001', 'K', '°F')).toMatchObject({ refusal: { code: 'below-absolute-zero' } });
+    expect(convert('-459.67', '°F', 'K')).toEqual({ value: '0' });
+    expect(convert('-300', 'Δ°C', 'ΔK')).toEqual({ value: '-300' });
+  });
+
+  it('conformity: acceptance limits are the decimals they are, and never upside down', () => {
+    const judge = (lower: number, upper: number, standardUncertainty: number, value = 1) =>
+      ask('conformity', { value, standardUncertainty, lower, upper, guard: { multiple: 1 } });
+    expect(judge(0.95, 1.05, 0.05)).toMatchObject({ acceptance: { lower: 1, upper: 1 }, verdict: 'in' });
+    expect(judge(0.95, 1.05, 0.0500001)).toMatchObject({ acceptance: null, verdict: 'too close to call' });
+    for (let thousandths = 1; thousandths <= 400; thousandths++) {
+      const { acceptance } = judge((1000 - thousandths) / 1000, (1000 + thousandths) / 1000, thousandths / 1000);
+      expect(acceptance).toEqual({ lower: 1, upper: 1 });
+    }
+  });
+
   it('conformity: in, tight by, loose by, too close, and a band too narrow to decide', () => {
     const judge = (value: number, standardUncertainty = 0.75) =>
       ask('conformity', { value, standardUncertainty, lower: 20, upper: 30, target: 25, guard: { multiple: 2 } });

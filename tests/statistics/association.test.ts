@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { falseDiscovery } from '../../app/statistics/false-discovery.ts';
 import { fisher } from '../../app/statistics/fisher.ts';
+import { binomial, ratio } from './fixed-point.ts';
 import { expectRelative } from './relative.ts';
 import { accepted, expectRefusal } from './result.ts';
 
@@ -85,6 +86,68 @@ describe('Fisher’s exact test', () => {
         }
       }),
     );
+  });
+
+  it('with thousands counted agrees with whole numbers of any length, far into its tails', () => {
+    for (const [a, b, c, d] of [
+      [1000, 900, 800, 1100],
+      [40, 1900, 160, 1800],
+      [700, 100, 150, 650],
+    ] as const) {
+      const [row, other, column] = [BigInt(a + b), BigInt(c + d), BigInt(a + c)];
+      // Each way to fill the table from the one before: exact, because the product is a whole number.
+      const lowest = column > other ? column - other : 0n;
+      let ways = binomial(row, lowest) * binomial(other, column - lowest);
+      let [less, greater, all] = [0n, 0n, 0n];
+      for (let x = lowest; x <= row && x <= column; x++) {
+        all += ways;
+        if (x <= BigInt(a)) less += ways;
+        if (x >= BigInt(a)) greater += ways;
+        ways = (ways * (row - x) * (column - x)) / ((x + 1n) * (other - column + x + 1n));
+      }
+      const found = accepted(
+        fisher([
+          [a, b],
+          [c, d],
+        ]),
+      );
+      expectRelative(found.pLess, ratio(less, all), 1e-11);
+      expectRelative(found.pGreater, ratio(greater, all), 1e-11);
+    }
+  });
+
+  it('with a million counted has the odds ratio and limits of the normal approximation, and refuses more', () => {
+    // log odds ± 1.96 √(1/a + 1/b + 1/c + 1/d): B. Woolf, Annals of Human Genetics 19, 1955, 251; good to about 1/√n.
+    const found = accepted(
+      fisher([
+        [250_000, 250_000],
+        [250_300, 249_000],
+      ]),
+    );
+    const logOdds = Math.log((250_000 * 249_000) / (250_000 * 250_300));
+    const reach = 1.959964 * Math.sqrt(2 / 250_000 + 1 / 250_300 + 1 / 249_000);
+    expectRelative(found.oddsRatio, Math.exp(logOdds), 1e-6);
+    expectRelative(found.interval[0], Math.exp(logOdds - reach), 1e-4);
+    expectRelative(found.interval[1], Math.exp(logOdds + reach), 1e-4);
+    expectRefusal(
+      fisher([
+        [250_000, 250_000],
+        [250_300, 249_701],
+      ]),
+      'too-large',
+    );
+  });
+
+  it('a table that chance would never bring has a p of zero and limits all the same', () => {
+    const found = accepted(
+      fisher([
+        [300_000, 1000],
+        [1000, 300_000],
+      ]),
+    );
+    expect(found).toMatchObject({ pTwoSided: 0, pLess: 1, pGreater: 0 });
+    expect(found.interval[0]).toBeLessThan(found.oddsRatio!);
+    expect(found.interval[1]).toBeGreaterThan(found.oddsRatio!);
   });
 
   it('a cell that can go no lower or higher has an odds ratio of zero or without limit', () => {

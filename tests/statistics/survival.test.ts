@@ -228,6 +228,46 @@ describe('times near 1e12 with a small spread', () => {
   });
 });
 
+describe('a hundred thousand builds in a handful of times', () => {
+  const builds = 100_000;
+  const time = Array.from({ length: builds }, (_, i) => 1 + (i % 5));
+  const event = time.map((_, i) => (i % 2 === 0 ? 1 : 0));
+  // Both factors go round with the times and events, so every tenth build is the same and nothing can be told apart.
+  const half = time.map((_, i) => (Math.floor(i / 10) % 2 === 0 ? 'a' : 'b'));
+
+  it('have the curve of the ten they repeat', () => {
+    // By hand: each time has a tenth with the event and a tenth without; at risk 10, 8, 6, 4, 2 tenths.
+    const { steps } = accepted(kaplanMeier({ time, event }));
+    expect(steps.map((step) => step.atRisk)).toEqual([10, 8, 6, 4, 2].map((tenths) => tenths * 10_000));
+    expectAllRelative(
+      steps.map((step) => step.survival),
+      [9 / 10, (9 * 7) / 80, (9 * 7 * 5) / 480, (9 * 7 * 5 * 3) / 1920, (9 * 7 * 5 * 3) / 3840],
+      1e-12,
+    );
+  });
+
+  it('and two halves of them do not differ', () => {
+    expect(accepted(logRank({ time, event }, half)).chiSquare).toBeCloseTo(0, 9);
+    for (const ties of ['efron', 'breslow'] as const) {
+      const x = half.map((name) => (name === 'a' ? 0 : 1));
+      expect(accepted(cox({ time, event }, x, ties)).coefficient).toBeCloseTo(0, 9);
+    }
+  });
+
+  it('and a hundred thousand at a single time are one table, worked by hand', () => {
+    // 20,000 of 60,000 and 10,000 of 40,000 fail at 1, the others are followed to 2. E = 30,000 · 0.6 = 18,000,
+    // V = 30,000 · 0.6 · 0.4 · 70,000/99,999; Breslow: 20,000 = 30,000 · 6r/(6r + 4), so r = 4/3.
+    const first = time.map((_, i) => i < 60_000);
+    const failed = time.map((_, i) => (i < 20_000 || i >= 90_000 ? 1 : 0));
+    const data = { time: failed.map((each) => 2 - each), event: failed };
+    const { groups, chiSquare } = accepted(logRank(data, first.map(String)));
+    expectRelative(groups[0]!.expected, 18_000, 1e-12);
+    expectRelative(chiSquare, 2000 ** 2 / ((7200 * 70_000) / 99_999), 1e-9);
+    const x = first.map(Number);
+    expectRelative(accepted(cox(data, x, 'breslow')).hazardRatio, 4 / 3, 1e-9);
+  });
+});
+
 describe('what survival statistics refuse', () => {
   const fine = { time: [1, 2, 3, 4], event: [1, 0, 1, 1] };
   const each = [
