@@ -89,7 +89,7 @@ function* plansBuying(
         ? besideSold(search, draw, room, pieces, forSale)
         : besideAny(search, draw, room, pieces, thinnest, thickest);
       for (const { sum, height } of bought) {
-        const clearance = spaceLeft - sum - pieces * height;
+        const clearance = spaceLeft - (sum + pieces * height);
         const deviation = Math.abs(clearance - target);
         const fromMiddle = Math.abs(height - middle);
         yield { removal, draw, sum, group, height, pieces, clearance, deviation, fromMiddle };

@@ -14,8 +14,9 @@ export type PackRequest = {
 
 export type JointRequest = {
   readonly thicknesses: readonly number[];
-  /** How many there are of each thickness, for all packs together. */
+  /** How many there are of each thickness, for all packs together; one of which there is none could be bought. */
   readonly stock: readonly number[];
+  /** Of one unit or of several jobs: the plates do not care whose unit a pack is in. */
   readonly packs: readonly PackRequest[];
   /** The sum of all |clearance − target|; or first the largest of them, then the sum. */
   readonly objective: 'sum' | 'largest';
@@ -55,11 +56,20 @@ export function asProblem({ thicknesses, stock, packs, nodeBudget }: JointReques
   }
   const refusal = checkStock(thicknesses, stock) ?? packs.map(checkPack).find((refused) => refused !== null);
   if (refusal) return refusal;
+  return accept(problemOf({ thicknesses, stock, packs }));
+}
+
+/** The goals of a request that was checked. */
+export function problemOf({
+  thicknesses,
+  stock,
+  packs,
+}: Pick<JointRequest, 'thicknesses' | 'stock' | 'packs'>): JointProblem {
   const goals = packs.map(({ space, plates, target, lower, upper }) => {
     const aim = space - target;
     return { plates, aimLow: aim, aimHigh: aim, least: space - upper, most: space - lower };
   });
-  return accept({ lots: lotsInStock(thicknesses, stock), goals });
+  return { lots: lotsInStock(thicknesses, stock), goals };
 }
 
 export function costOf({ aimLow, aimHigh }: Goal, sum: number): number {

@@ -1,9 +1,11 @@
 // Adds every answer up again, from the question alone: shares no code with the search, so that a slip there shows here.
 
+import type { JointPlan } from './best-sharing.ts';
+import type { JointPurchase } from './joint-purchase.ts';
 import type { JointRequest } from './joint-request.ts';
 import type { SwapAnswer } from './next-swaps.ts';
 import type { PlateRequest, PlateSelection, PlatesToBuy } from './select-plates.ts';
-import type { JointPlan, JointSelection } from './select-plates-jointly.ts';
+import type { JointSelection } from './select-plates-jointly.ts';
 import type { SwapQuestion } from './swap-question.ts';
 
 const rounding = 1e-6;
@@ -157,13 +159,28 @@ function sumOf({ thicknesses }: Pick<PlateRequest, 'thicknesses'>, counts: reado
 
 /** What is wrong with an answer to `selectPlatesJointly`, one sentence each; empty when everything adds up. */
 export function problemsInJointSelection(request: JointRequest, selection: JointSelection): string[] {
-  if (selection.status === 'Infeasible')
-    return selection.nearest ? problemsInPlan(request, selection.nearest, false) : [];
+  if (selection.status === 'Infeasible') {
+    const { nearest, buy } = selection;
+    const problems = nearest ? problemsInPlan(request, nearest, false) : [];
+    return buy ? [...problems, ...problemsInJointPurchase(request, buy)] : problems;
+  }
   if (selection.status === 'Optimal') return problemsInPlan(request, selection, true);
   const { best, bound, boundOn } = selection;
   if (best === null) return [];
   const problems = problemsInPlan(request, best, true);
   if (best[boundOn] < bound) problems.push('The best known is better than the bound.');
+  return problems;
+}
+
+function problemsInJointPurchase(request: JointRequest, buy: JointPurchase): string[] {
+  const { thickness, pieces } = buy;
+  const thicknesses = [...request.thicknesses, thickness];
+  const packs = buy.packs.map(({ clearance, counts, bought }) => ({ clearance, counts: [...counts, bought] }));
+  const withBought = { ...request, thicknesses, stock: [...request.stock, pieces] };
+  const problems = problemsInPlan(withBought, { ...buy, packs }, true);
+  if (!(pieces >= 1)) problems.push('Nothing is bought.');
+  if (buy.packs.reduce((sum, { bought }) => sum + bought, 0) !== pieces) problems.push('A bought plate stays over.');
+  if (!request.thicknesses.includes(thickness)) problems.push('A thickness is bought that is not listed.');
   return problems;
 }
 

@@ -289,6 +289,75 @@ test('not enough plates, a pack that cannot, and packs that cannot together', ()
   });
 });
 
+test('what to buy when the packs cannot all be brought in: the fewest of one thickness', () => {
+  // Both want a 30 and there is one: a second.
+  const pack = { space: 40, plates: 1, target: 10, lower: 5, upper: 15 };
+  const both = selectionFor({ thicknesses: [20, 30], stock: [5, 1], packs: [pack, pack], objective: 'sum' });
+  expect(both).toMatchObject({
+    blockedBy: 'jointly',
+    buy: { thickness: 30, pieces: 1, isProvenFewest: true, sum: 0, packs: [{ clearance: 10 }, { clearance: 10 }] },
+  });
+  // Nothing in stock: three packs, three of the 30; with 28 the sum would be 6.
+  const none = { thicknesses: [28, 30, 50], stock: [0, 0, 0], packs: [pack, pack, pack] };
+  for (const objective of ['sum', 'largest'] as const) {
+    expect(selectionFor({ ...none, objective })).toMatchObject({
+      blockedBy: 'stock',
+      buy: { thickness: 30, pieces: 3, isProvenFewest: true, sum: 0 },
+    });
+  }
+  expect(selectionFor({ ...none, thicknesses: [10, 50], stock: [0, 0], objective: 'sum' })).toMatchObject({
+    buy: null,
+  });
+  // The second pack is the one that cannot: 90 - 2 x 40 = 10 wants two 40s.
+  const wide = { space: 90, plates: 2, target: 10, lower: 5, upper: 15 };
+  expect(
+    selectionFor({ thicknesses: [20, 30, 40], stock: [2, 2, 0], packs: [pack, wide], objective: 'sum' }),
+  ).toMatchObject({ blockedBy: 1, buy: { thickness: 40, pieces: 2, packs: [{ bought: 0 }, { bought: 2 }] } });
+});
+
+test('what to buy agrees with trying every listed thickness in every number', () => {
+  let compared = 0;
+  fc.assert(
+    fc.property(smallRequest, (request) => {
+      const selection = selectionFor(request);
+      if (selection.status !== 'Infeasible') return;
+      const { thicknesses, stock, packs, objective } = request;
+      const plates = sumOf(packs.map((pack) => pack.plates));
+      const bestWith = (thickness: number, pieces: number) => {
+        const more = { ...request, thicknesses: [...thicknesses, thickness], stock: [...stock, pieces] };
+        const values = everySharing(more)
+          .filter(({ outside }) => outside === 0)
+          .map(({ deviations }) => [Math.max(...deviations), sumOf(deviations)] as const);
+        const largest = Math.min(...values.map(([each]) => each));
+        const considered = objective === 'sum' ? values : values.filter(([each]) => each === largest);
+        return considered.length === 0
+          ? null
+          : { thickness, largest, sum: Math.min(...considered.map(([, sum]) => sum)) };
+      };
+      const middle = (Math.min(...thicknesses) + Math.max(...thicknesses)) / 2;
+      for (let pieces = 1; pieces <= plates; pieces++) {
+        const [best] = thicknesses
+          .map((thickness) => bestWith(thickness, pieces))
+          .filter((way) => way !== null)
+          .toSorted(
+            (a, b) =>
+              (objective === 'sum' ? 0 : a.largest - b.largest) ||
+              a.sum - b.sum ||
+              Math.abs(a.thickness - middle) - Math.abs(b.thickness - middle) ||
+              a.thickness - b.thickness,
+          );
+        if (!best) continue;
+        compared++;
+        expect(selection.buy).toMatchObject({ thickness: best.thickness, pieces, isProvenFewest: true, sum: best.sum });
+        return;
+      }
+      expect(selection.buy).toBeNull();
+    }),
+    { numRuns: 60 },
+  );
+  expect(compared).toBeGreaterThan(0);
+});
+
 test('says in one sentence why it cannot answer', () => {
   const refusalOf = (change: Partial<JointRequest>) => {
     const selection = selectPlatesJointly({ ...twoPacks, ...change });
@@ -301,6 +370,8 @@ test('says in one sentence why it cannot answer', () => {
   expect(refusalOf({ packs: [{ ...twoPacks.packs[0]!, plates: 0 }] })).toBe('bad-plates');
   expect(refusalOf({ packs: [{ ...twoPacks.packs[0]!, lower: 901 }] })).toBe('limits-upside-down');
   expect(refusalOf({ packs: [{ ...twoPacks.packs[0]!, target: Number.NaN }] })).toBe('bad-number');
+  expect(refusalOf({ packs: [{ ...twoPacks.packs[0]!, target: 901 }] })).toBe('target-outside');
+  expect(refusalOf({ packs: [{ ...twoPacks.packs[0]!, space: 1e14 }] })).toBe('bad-number');
   for (const nodeBudget of [-1, 0.5, Number.NaN]) expect(refusalOf({ nodeBudget })).toBe('bad-budget');
   expect(refusalOf({ thicknesses: [1, 10 ** 9, 10 ** 9 + 1, 5] })).toBe('too-fine');
 });
