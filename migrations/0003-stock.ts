@@ -52,14 +52,24 @@ const batches = [
   'create index batches_of_part on batches (part_id)',
   'create index batches_of_kit_batch on batches (kit_batch_id)',
   ...appendOnly('batches'),
+  // What lay in each kit of a batch, as it was when it came in.
+  `create table kit_batch_lines (
+  batch_id integer not null references batches,
+  part_id integer not null references parts,
+  quantity integer not null check (quantity > 0),
+  primary key (batch_id, part_id)
+) strict, without rowid`,
+  'create index kit_batch_lines_of_part on kit_batch_lines (part_id)',
+  ...appendOnly('kit_batch_lines'),
   // The ledger. What is on hand is the sum of the changes. open: a kit taken apart into its parts; sort: plates
-  // measured into cans or tagged.
+  // measured into cans or tagged. A receipt names a job where a part of a kit pulled for it was left over.
   `create table movements (
   movement_id integer primary key,
   batch_id integer not null references batches,
   kind text not null check (kind in ('receive', 'pull', 'return', 'scrap', 'count', 'open', 'sort')),
   change integer not null check (change <> 0),
-  job_id integer references jobs check ((job_id is not null) = (kind in ('pull', 'return'))),
+  job_id integer references jobs check (job_id is not null or kind not in ('pull', 'return'))
+    check (job_id is null or kind in ('pull', 'return', 'receive')),
   reason text not null,
   moved_at text not null,
   moved_by integer not null references people,
@@ -76,8 +86,8 @@ begin select raise(abort, 'below zero: movements'); end`,
   // No more comes back from a job than went to it.
   `create trigger movements_return_what_was_pulled before insert on movements
 when new.kind = 'return'
-  and (select coalesce(sum(change), 0) from movements where job_id = new.job_id and batch_id = new.batch_id)
-    + new.change > 0
+  and (select coalesce(sum(change), 0) from movements
+    where job_id = new.job_id and batch_id = new.batch_id and kind in ('pull', 'return')) + new.change > 0
 begin select raise(abort, 'more than was pulled: movements'); end`,
 ];
 

@@ -1,4 +1,5 @@
 // What the stock room may be asked, joined from its shelves: plates, parts, lists, tracing.
+import { partsContract } from './parts.contract.ts';
 import { loosePlatesContract } from './plates.contract.ts';
 
-export const stockContract = { ...loosePlatesContract } as const;
+export const stockContract = { ...loosePlatesContract, ...partsContract } as const;

@@ -1,8 +1,10 @@
 // Stock, from the contract to the service.
 import type { Handlers } from '../rpc/handler.ts';
+import { partsHandlers } from './parts.handlers.ts';
 import { addCan, addPiece, countCan, discardPiece, listLoose, remeasurePiece } from './stock.service.ts';
 
 export const stockHandlers: Handlers<'stock'> = {
+  ...partsHandlers,
   'stock.listLoose': (desk, input) => desk.shop().read((reading) => listLoose(reading, input)),
   'stock.addPiece': (desk, input) => desk.shop().write((writing, now) => addPiece(writing, now, input)),
   'stock.remeasurePiece': (desk, input) => desk.shop().write((writing, now) => remeasurePiece(writing, now, input)),

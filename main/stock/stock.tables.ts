@@ -137,6 +137,12 @@ export interface BatchesTable {
   received_by: number;
 }
 
+export interface KitBatchLinesTable {
+  batch_id: number;
+  part_id: number;
+  quantity: number;
+}
+
 export interface MovementsTable {
   movement_id: Generated<number>;
   batch_id: number;
@@ -190,6 +196,7 @@ export type StockTables = {
   part_families: PartFamiliesTable;
   kit_lines: KitLinesTable;
   batches: BatchesTable;
+  kit_batch_lines: KitBatchLinesTable;
   movements: MovementsTable;
   cores: CoresTable;
   core_settlements: CoreSettlementsTable;

@@ -171,6 +171,7 @@ describe('what is append-only cannot be changed, not even by replacing', () => {
     'can_movements',
     'can_returns',
     'batches',
+    'kit_batch_lines',
     'movements',
     'cores',
     'core_settlements',
@@ -211,6 +212,7 @@ function fillOneRowOf(connection: Sqlite.Database, table: string, jobId: number)
     insert into cans (can_id, kind, outline, height_nm) values (1, 'steel', 'KX3 forward', 1955800);
     insert into parts values (1, 'KX3-F-FR', 'Forward friction', 'friction', '', 'each', '', null, null, null, null, null, 0);
     insert into batches values (1, 1, null, 'B-7', '', '2026-11-20', 410, ${at}, 1);
+    insert into kit_batch_lines values (1, 1, 4);
     insert into movements values (1, 1, 'receive', 12, null, '', ${at}, 1);
     insert into cores values (1, 'due to us', 'case', 1, null, null, null, ${jobId}, ${at}, 1);
     insert into core_settlements values (1, 'came back', '', ${at}, 1);

@@ -52,6 +52,12 @@ begin select raise(abort, 'append-only: discards'); end;
 CREATE TRIGGER discards_no_update before update on discards
 begin select raise(abort, 'append-only: discards'); end;
 
+CREATE TRIGGER kit_batch_lines_no_delete before delete on kit_batch_lines
+begin select raise(abort, 'append-only: kit_batch_lines'); end;
+
+CREATE TRIGGER kit_batch_lines_no_update before update on kit_batch_lines
+begin select raise(abort, 'append-only: kit_batch_lines'); end;
+
 CREATE TRIGGER mock_up_pieces_no_delete before delete on mock_up_pieces
 begin select raise(abort, 'append-only: mock_up_pieces'); end;
 
@@ -77,8 +83,8 @@ begin select raise(abort, 'append-only: movements'); end;
 
 CREATE TRIGGER movements_return_what_was_pulled before insert on movements
 when new.kind = 'return'
-  and (select coalesce(sum(change), 0) from movements where job_id = new.job_id and batch_id = new.batch_id)
-    + new.change > 0
+  and (select coalesce(sum(change), 0) from movements
+    where job_id = new.job_id and batch_id = new.batch_id and kind in ('pull', 'return')) + new.change > 0
 begin select raise(abort, 'more than was pulled: movements'); end;
 
 CREATE TRIGGER overrides_no_delete before delete on overrides
@@ -295,6 +301,13 @@ CREATE TABLE jobs (
   check ((distance_amount is null) = (distance_unit is null))
 ) strict;
 
+CREATE TABLE kit_batch_lines (
+  batch_id integer not null references batches,
+  part_id integer not null references parts,
+  quantity integer not null check (quantity > 0),
+  primary key (batch_id, part_id)
+) strict, without rowid;
+
 CREATE TABLE kit_lines (
   kit_id integer not null references parts,
   part_id integer not null references parts check (part_id <> kit_id),
@@ -335,7 +348,8 @@ CREATE TABLE movements (
   batch_id integer not null references batches,
   kind text not null check (kind in ('receive', 'pull', 'return', 'scrap', 'count', 'open', 'sort')),
   change integer not null check (change <> 0),
-  job_id integer references jobs check ((job_id is not null) = (kind in ('pull', 'return'))),
+  job_id integer references jobs check (job_id is not null or kind not in ('pull', 'return'))
+    check (job_id is null or kind in ('pull', 'return', 'receive')),
   reason text not null,
   moved_at text not null,
   moved_by integer not null references people,
@@ -622,6 +636,8 @@ CREATE INDEX jobs_of_customer on jobs (customer_id);
 CREATE INDEX jobs_of_revision on jobs (revision_id);
 
 CREATE INDEX jobs_of_unit on jobs (unit_id);
+
+CREATE INDEX kit_batch_lines_of_part on kit_batch_lines (part_id);
 
 CREATE INDEX kit_lines_of_part on kit_lines (part_id);
 
