@@ -176,7 +176,7 @@ describe('a feeler beside air', () => {
       sourceNote: 'a second look',
       by: at.by,
     });
-    const { evaluation } = await pairUp(at, '41 42', at.by, '');
+    const { evaluation, jobId } = await pairUp(at, '41 42', at.by, '');
     // Differences 2 and 4, four times each: mean 3, s² = 8 · 1²/7, so s/√8 = √(1/7).
     expect(evaluation.feelerBias).toEqual({ pairs: 8, bias: 3 * thou, meanAsRead: 41.5 * thou });
     expect(evaluation.mean).toBe(38.5 * thou);
@@ -190,6 +190,12 @@ describe('a feeler beside air', () => {
     expect(evaluation.standardUncertainty).toBeCloseTo(Math.hypot(Math.sqrt(1 / 7), 0.5 / Math.sqrt(3)) * thou, 0);
     // Direct is meant at 40 or more, and the ± is about 1: 41.5 would have been in.
     expect([evaluation.verdict.word, evaluation.verdict.by]).toEqual(['tight', 1.5 * thou]);
+    // What stands on the ticket, and from there in the report, brings the sentence along.
+    const { checks } = await at.call('jobs.getJob', { jobId });
+    expect(checks.find(({ name }) => name === 'Direct clearance')?.latest).toMatchObject({
+      value: 38.5 * thou,
+      remarks: evaluation.remarks,
+    });
   });
 
   test('is one person’s own, from the newest take of each kind that is a clearance', async () => {
