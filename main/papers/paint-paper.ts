@@ -8,7 +8,7 @@ import { baselineIn, breakLines, type Line, lineWidth, placeLine, placeLines, to
 
 /** The paper as the bytes of a tagged PDF with its fonts embedded. */
 export async function paintPaper(paper: Paper, fonts: Fonts): Promise<Buffer> {
-  const sheet = openSheet(paper, fonts);
+  const sheet = openSheet(paper, paperSizes[paper.size], fonts);
   const head = layHead(sheet, paper);
   flow(
     sheet,

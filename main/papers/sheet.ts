@@ -1,6 +1,6 @@
 // The open PDF that a paper is painted on: its fonts, the page and how far down it is filled, and its structure.
 import PDFDocument from 'pdfkit';
-import { margins, type Paper, paperSizes } from '../../app/papers/paper.ts';
+import { margins, type Paper } from '../../app/papers/paper.ts';
 import type { Fonts } from './fonts.ts';
 
 export type Face = keyof Fonts;
@@ -19,9 +19,13 @@ export type Sheet = {
   y: number;
 };
 
+/** What a file says of itself. */
+export type About = Pick<Paper, 'language' | 'title' | 'author' | 'subject' | 'madeAt'>;
+/** In points. */
+export type PageSize = { readonly width: number; readonly height: number };
+
 /** A new tagged PDF with its first page open. The first font is given to the constructor: without one it loads Helvetica. */
-export function openSheet(paper: Paper, fonts: Fonts): Sheet {
-  const { width, height } = paperSizes[paper.size];
+export function openSheet(about: About, { width, height }: PageSize, fonts: Fonts): Sheet {
   const document = new PDFDocument({
     size: [width, height],
     margin: 0,
@@ -29,15 +33,15 @@ export function openSheet(paper: Paper, fonts: Fonts): Sheet {
     bufferPages: true,
     pdfVersion: '1.7',
     tagged: true,
-    lang: paper.language,
+    lang: about.language,
     displayTitle: true,
     info: {
-      Title: paper.title,
-      Author: paper.author,
-      Subject: paper.subject,
+      Title: about.title,
+      Author: about.author,
+      Subject: about.subject,
       Creator: 'Thoubook',
       Producer: 'Thoubook',
-      CreationDate: new Date(paper.madeAt),
+      CreationDate: new Date(about.madeAt),
     },
   });
   for (const face of ['regular', 'semibold', 'mono'] as const) document.registerFont(face, fonts[face] as string);
