@@ -2,9 +2,11 @@
 import type { Handlers } from '../rpc/handler.ts';
 import { partsHandlers } from './parts.handlers.ts';
 import { addCan, addPiece, countCan, discardPiece, listLoose, remeasurePiece } from './stock.service.ts';
+import { tracingHandlers } from './tracing.handlers.ts';
 
 export const stockHandlers: Handlers<'stock'> = {
   ...partsHandlers,
+  ...tracingHandlers,
   'stock.listLoose': (desk, input) => desk.shop().read((reading) => listLoose(reading, input)),
   'stock.addPiece': (desk, input) => desk.shop().write((writing, now) => addPiece(writing, now, input)),
   'stock.remeasurePiece': (desk, input) => desk.shop().write((writing, now) => remeasurePiece(writing, now, input)),

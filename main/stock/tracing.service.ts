@@ -1,0 +1,257 @@
+// From a batch, a kit, a can or a plate to every unit it went into, with what those units read; and where it came from.
+import { formatLength } from '../../app/quantities/format-amount.ts';
+import { readLabelCode } from '../../app/stock/label-code.ts';
+import type { Traced, TracedUnit } from '../../app/stock/tracing.contract.ts';
+import { found } from '../database/errors.ts';
+import type { Reading } from '../database/tables.ts';
+import { getTake } from '../readings/readings.service.ts';
+import { getSettings } from '../shop/shop.service.ts';
+import { findBatch, listBatches } from './ledger.repository.ts';
+import { findPart, findPartNumbered } from './parts.repository.ts';
+import { findCan, findPiece } from './stock.repository.ts';
+import * as repository from './tracing.repository.ts';
+
+type Step = { of: Traced; says: string };
+/** One thing that went into one ticket. */
+type Going = { jobId: number; at: string; what: string; isStillIn: boolean };
+type Trail = { title: string; from: Step[]; into: Step[]; onHand: number; goings: Going[]; caution: string };
+
+/** More units than this are not read out; the sentence says how many there are. */
+const mostUnits = 300;
+
+const mixedInCan =
+  'Plates in a can are not told apart: a unit is listed when a plate was taken from the can, whichever box it came in.';
+
+export async function trace(reading: Reading, { of }: { of: Traced }) {
+  const trail = await trailOf(reading, of);
+  const jobIds = [...new Set(trail.goings.toSorted(newestFirst).map((going) => going.jobId))];
+  const facts = new Map((await repository.jobFacts(reading, jobIds)).map((row) => [row.job_id, row]));
+  const units: TracedUnit[] = [];
+  for (const jobId of jobIds.slice(0, mostUnits)) {
+    const job = found(facts.get(jobId), 'job');
+    const goings = trail.goings.filter((going) => going.jobId === jobId);
+    units.push({
+      jobId,
+      jobNumber: job.number,
+      isClosed: job.is_closed === 1,
+      unitId: job.unit_id,
+      familyName: job.family_name,
+      serial: job.serial,
+      vehicle: job.vehicle,
+      customerName: job.customer_name,
+      phone: job.phone,
+      at: goings.map((going) => going.at).toSorted()[0] ?? '',
+      what: [...new Set(goings.map((going) => going.what))],
+      isStillIn: goings.some((going) => going.isStillIn),
+      clearances: await clearancesOf(reading, jobId),
+    });
+  }
+  const more = jobIds.length - units.length;
+  const caution = [more > 0 ? `${more} older units are not shown.` : '', trail.caution].filter(Boolean).join(' ');
+  return { title: trail.title, from: trail.from, into: trail.into, onHand: trail.onHand, units, caution };
+}
+
+function newestFirst(a: Going, b: Going): number {
+  return a.at < b.at ? 1 : a.at > b.at ? -1 : b.jobId - a.jobId;
+}
+
+function trailOf(reading: Reading, of: Traced): Promise<Trail> {
+  switch (of.kind) {
+    case 'part':
+      return trailOfPart(reading, of.partId);
+    case 'batch':
+      return trailOfBatch(reading, of.batchId);
+    case 'can':
+      return trailOfCan(reading, of.canId);
+    case 'plate':
+      return trailOfPlate(reading, of.pieceId);
+  }
+}
+
+async function trailOfPart(reading: Reading, partId: number): Promise<Trail> {
+  const part = found(await findPart(reading, partId), 'part');
+  const batches = await listBatches(reading, partId);
+  const batchIds = batches.map((batch) => batch.batch_id);
+  // Pulled in a kit it went in without ever lying on the shelf by itself.
+  const kitBatchIds = await repository.kitBatchesHolding(reading, partId);
+  return {
+    title: `${part.number}, ${part.description}`,
+    from: [],
+    into: batches.map((batch) => ({
+      of: { kind: 'batch' as const, batchId: batch.batch_id },
+      says: `${nameOfBatch(batch)}: ${batch.on_hand ?? 0} on hand`,
+    })),
+    onHand: part.on_hand ?? 0,
+    goings: [...(await goingsOfBatches(reading, batchIds)), ...(await goingsOfBatches(reading, kitBatchIds))],
+    caution: kitBatchIds.length > 0 ? 'Units that had a whole kit with this part in it are listed too.' : '',
+  };
+}
+
+async function trailOfBatch(reading: Reading, batchId: number): Promise<Trail> {
+  const batch = found(await findBatch(reading, batchId), 'batch');
+  const part = found(await findPart(reading, batch.part_id), 'part');
+  const children = await repository.batchesOutOf(reading, [batchId]);
+  const batchIds = [batchId, ...children.map((child) => child.batch_id)];
+  const cans = await repository.cansFilledFrom(reading, batchIds);
+  const { lengthUnit } = await getSettings(reading);
+  return {
+    title: `${part.number}, ${nameOfBatch(batch)}`,
+    from: [
+      ...(batch.kit_batch_id === null
+        ? []
+        : [
+            {
+              of: { kind: 'batch' as const, batchId: batch.kit_batch_id },
+              says: `out of kit ${batch.kit_number}, ${batch.kit_document || batch.kit_received_on}`,
+            },
+          ]),
+      { of: { kind: 'part', partId: part.part_id }, says: `all batches of ${part.number}` },
+    ],
+    into: [
+      ...children.map((child) => ({
+        of: { kind: 'batch' as const, batchId: child.batch_id },
+        says: `${child.number}, laid in by itself`,
+      })),
+      ...cans.map((can) => ({
+        of: { kind: 'can' as const, canId: can.can_id },
+        says: `${can.count} measured into can ${formatLength(can.height_nm, lengthUnit)}, ${can.outline}`,
+      })),
+    ],
+    onHand: batch.on_hand ?? 0,
+    goings: await goingsOfBatches(reading, batchIds),
+    caution: cans.length > 0 ? `${mixedInCan} Trace the can to see them.` : '',
+  };
+}
+
+async function trailOfCan(reading: Reading, canId: number): Promise<Trail> {
+  const can = found(await findCan(reading, canId), 'can');
+  const { lengthUnit } = await getSettings(reading);
+  const from: Step[] = [];
+  for (const batchId of await repository.batchesInCan(reading, canId)) from.push(await stepToBatch(reading, batchId));
+  return {
+    title: `Can ${formatLength(can.height_nm, lengthUnit)} ${lengthUnit}, ${can.kind}s for ${can.outline}`,
+    from,
+    into: [],
+    onHand: can.count,
+    goings: (await repository.sittingsOutOfCan(reading, canId)).map(goingOfSitting),
+    caution: mixedInCan,
+  };
+}
+
+async function trailOfPlate(reading: Reading, pieceId: number): Promise<Trail> {
+  const piece = found(await findPiece(reading, pieceId), 'plate');
+  const { lengthUnit } = await getSettings(reading);
+  const height = `${formatLength(piece.height_nm, lengthUnit)} ${lengthUnit}`;
+  const origin = await reading
+    .selectFrom('pieces')
+    .select(['can_id', 'batch_id'])
+    .where('piece_id', '=', pieceId)
+    .executeTakeFirstOrThrow();
+  const sittings = await repository.sittingsOfPlate(reading, pieceId);
+  return {
+    title: `${piece.tag === '' ? `${piece.kind} of ${height}` : `${piece.tag}, ${height}`}, ${piece.outline}`,
+    from: [
+      ...(origin.can_id === null
+        ? []
+        : [{ of: { kind: 'can' as const, canId: origin.can_id }, says: 'out of its can' }]),
+      ...(origin.batch_id === null ? [] : [await stepToBatch(reading, origin.batch_id)]),
+    ],
+    into: [],
+    onHand: sittings.some((sitting) => sitting.later === 0) ? 0 : 1,
+    goings: sittings.map(goingOfSitting),
+    caution: '',
+  };
+}
+
+async function stepToBatch(reading: Reading, batchId: number): Promise<Step> {
+  const batch = found(await findBatch(reading, batchId), 'batch');
+  const part = found(await findPart(reading, batch.part_id), 'part');
+  return { of: { kind: 'batch', batchId }, says: `from ${part.number}, ${nameOfBatch(batch)}` };
+}
+
+function nameOfBatch(batch: {
+  mark: string;
+  document: string;
+  received_on: string;
+  kit_number?: string | null;
+}): string {
+  const kit = batch.kit_number == null ? '' : `kit ${batch.kit_number}, `;
+  return batch.mark === ''
+    ? `${kit}${batch.document || 'unmarked'}, ${batch.received_on}`
+    : `batch ${batch.mark}, ${batch.received_on}`;
+}
+
+async function goingsOfBatches(reading: Reading, batchIds: readonly number[]): Promise<Going[]> {
+  const pulls = await repository.pullsOfBatches(reading, batchIds);
+  const sittings = await repository.sittingsOutOfBatches(reading, batchIds);
+  return [
+    ...pulls.flatMap((pull) =>
+      pull.job_id === null || pull.change >= 0
+        ? []
+        : [
+            {
+              jobId: pull.job_id,
+              at: pull.at,
+              what: `${-pull.change} ${pull.unit_of_issue} of ${pull.number}, ${pull.mark || pull.document}`,
+              isStillIn: true,
+            },
+          ],
+    ),
+    ...sittings.map(goingOfSitting),
+  ];
+}
+
+function goingOfSitting(sitting: repository.Sitting): Going {
+  const isStillIn = sitting.later === 0;
+  const name = sitting.tag === '' ? '' : `${sitting.tag}: `;
+  return {
+    jobId: sitting.job_id,
+    at: sitting.at,
+    what: `${name}${sitting.pack_name}, ${sitting.kind} ${sitting.place}${isStillIn ? '' : ', taken out again'}`,
+    isStillIn,
+  };
+}
+
+async function clearancesOf(reading: Reading, jobId: number): Promise<TracedUnit['clearances']> {
+  const newest = await repository.newestClearances(reading, jobId);
+  return Promise.all(
+    newest.map(async (row) => {
+      const { evaluation } = await getTake(reading, { takeId: row.take_id });
+      return {
+        checkId: row.check_id,
+        packId: row.pack_id,
+        packName: row.pack_name,
+        mean_nm: evaluation.mean,
+        expanded_nm: evaluation.expanded,
+        verdict: evaluation.verdict,
+      };
+    }),
+  );
+}
+
+/** What a scanned label means; else the part with that number, else the plate with that tag if there is only one. */
+export async function findCode(reading: Reading, { code }: { code: string }) {
+  const labelled = readLabelCode(code);
+  switch (labelled?.kind) {
+    case 'part':
+      return (await findPart(reading, labelled.partId)) ? labelled : null;
+    case 'batch': {
+      const batch = await findBatch(reading, labelled.batchId);
+      return batch ? { ...labelled, partId: batch.part_id } : null;
+    }
+    case 'can': {
+      const can = await findCan(reading, labelled.canId);
+      return can ? { ...labelled, outline: can.outline } : null;
+    }
+    case 'plate': {
+      const piece = await findPiece(reading, labelled.pieceId);
+      return piece ? { ...labelled, outline: piece.outline } : null;
+    }
+    case 'job':
+      return (await repository.findJobId(reading, labelled.jobId)) ? labelled : null;
+  }
+  const part = await findPartNumbered(reading, code);
+  if (part) return { kind: 'part' as const, partId: part.part_id };
+  const [plate, second] = code === '' ? [] : await repository.platesTagged(reading, code);
+  return plate && !second ? { kind: 'plate' as const, pieceId: plate.piece_id, outline: plate.outline } : null;
+}
