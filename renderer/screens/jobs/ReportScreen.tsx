@@ -1,12 +1,12 @@
 // A build report on the screen before it is saved or printed: the shop's copy or the customer's, letter or A4.
 import { Link, useNavigate } from '@tanstack/react-router';
-import { useEffect, useState } from 'react';
-import type { Output } from '../../../app/contract/contract.ts';
+import { useState } from 'react';
 import { Button } from '../../components/Button.tsx';
 import { RadioGroup } from '../../components/RadioGroup.tsx';
 import { FailureSentence } from '../../frame/FailureSentence.tsx';
 import { useOpenShop } from '../../frame/open-shop.ts';
 import { PageHead } from '../../frame/PageHead.tsx';
+import { saveFile, useFileAddress } from '../../rpc/printed-file.ts';
 import { useRead } from '../../rpc/use-read.ts';
 import styles from './ReportScreen.module.css';
 
@@ -18,7 +18,8 @@ export function ReportScreen({ jobId, copy }: ReportScreenProps) {
   const navigate = useNavigate();
   const job = useRead('jobs.getJob', { jobId });
   const report = useRead('jobs.printBuildReport', { jobId, copy, paper });
-  const address = usePdfAddress(report.data);
+  const file = report.data && { ...report.data, mediaType: 'application/pdf', base64: report.data.pdfBase64 };
+  const address = useFileAddress(file);
   const params = { jobId: String(jobId) };
   return (
     <div className={styles.page}>
@@ -53,8 +54,8 @@ export function ReportScreen({ jobId, copy }: ReportScreenProps) {
               value={paper}
               onChange={setPaper}
             />
-            {report.data && address !== null && (
-              <Button kind="filled" onPress={() => save(address, report.data.fileName)}>
+            {file && (
+              <Button kind="filled" onPress={() => saveFile(file)}>
                 Save the PDF
               </Button>
             )}
@@ -67,37 +68,11 @@ export function ReportScreen({ jobId, copy }: ReportScreenProps) {
             The pages are being drawn…
           </p>
         )}
-        {report.data && address !== null && (
-          <iframe className={styles.preview} src={`${address}#navpanes=0&view=FitH`} title={report.data.fileName} />
+        {file && address !== null && (
+          <iframe className={styles.preview} src={`${address}#navpanes=0&view=FitH`} title={file.fileName} />
         )}
         <FailureSentence error={report.error} />
       </div>
     </div>
   );
-}
-
-type Printed = Output<'jobs.printBuildReport'>;
-
-/** A local address for the PDF while it is shown; null until there is one. */
-function usePdfAddress(report: Printed | undefined): string | null {
-  const [address, setAddress] = useState<string | null>(null);
-  const pdfBase64 = report?.pdfBase64;
-  useEffect(() => {
-    if (pdfBase64 === undefined) return;
-    const bytes = Uint8Array.from(atob(pdfBase64), (letter) => letter.charCodeAt(0));
-    const made = URL.createObjectURL(new Blob([bytes], { type: 'application/pdf' }));
-    setAddress(made);
-    return () => {
-      setAddress(null);
-      URL.revokeObjectURL(made);
-    };
-  }, [pdfBase64]);
-  return address;
-}
-
-function save(address: string, fileName: string): void {
-  const link = document.createElement('a');
-  link.href = address;
-  link.download = fileName;
-  link.click();
 }
