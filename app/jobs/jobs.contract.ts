@@ -4,6 +4,7 @@ import { done, id, instant, line, nothing, requiredLine, text } from '../contrac
 import { read, write } from '../contract/method.ts';
 import { customer } from '../customers/customers.contract.ts';
 import { phases, verdict } from '../readings/readings.contract.ts';
+import { methods } from '../specs/spec-sheet.ts';
 import { savedCheck } from '../specs/specs.contract.ts';
 import { unit, uses } from '../units/units.contract.ts';
 
@@ -15,6 +16,8 @@ export const stage = z.strictObject({ stageId: id, name: requiredLine, isClosed:
 /** Where a check stands after one take. Amounts are base units of the check's quantity. */
 export const standing = z.strictObject({
   takeId: id,
+  /** How it was read, which may be another way than the spec means. */
+  method: z.enum(methods),
   phase: z.enum(phases),
   mockUpNumber: z.int().nonnegative().nullable(),
   value: z.number().nullable(),

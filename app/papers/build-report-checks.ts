@@ -103,7 +103,11 @@ export function lengthTable(facts: BuildReportFacts): readonly Table[] {
   const rows = grouped(checks, (check) => check.group).flatMap(([group, members]) => {
     const methods = new Set(members.map((check) => check.method).filter((each) => each !== ''));
     const shared = methods.size === 1 ? `, ${[...methods][0]}` : '';
-    return [{ kind: 'group', text: `${group}${shared}` } as const, ...members.map((check) => rowOf(check, facts))];
+    // Where a group was read in several ways, each of its lines says its own.
+    const saidInLine = (check: CheckFacts): CheckFacts =>
+      methods.size > 1 && check.method !== '' ? { ...check, name: `${check.name}, ${check.method}` } : check;
+    const lines = members.map((check) => rowOf(saidInLine(check), facts));
+    return [{ kind: 'group', text: `${group}${shared}` } as const, ...lines];
   });
   return checks.length === 0 ? [] : [{ kind: 'table', columns, rows }];
 }

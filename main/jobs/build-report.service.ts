@@ -96,7 +96,7 @@ function checkFacts(check: CheckOfJob): CheckFacts {
   return {
     group: check.group,
     name: check.name,
-    method: methodWords(check.method),
+    method: methodWords(latest?.method ?? check.method),
     unit: check.unit,
     limits: { low: lower, high: upper },
     target: limits.kind === 'target' ? limits.target : null,

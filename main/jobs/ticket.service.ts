@@ -98,6 +98,7 @@ function standingOf(take: Take | undefined): Standing | null {
   const { evaluation } = take;
   return {
     takeId: take.takeId,
+    method: take.method,
     phase: take.phase,
     mockUpNumber: take.mockUpNumber,
     value: evaluation.mean,

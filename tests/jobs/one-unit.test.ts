@@ -1,5 +1,6 @@
 // The example unit KX3 through the contract. Its figures are an invented example checked by hand beforehand: every
 // sum below is arithmetic on the heights and readings typed in, none was computed by this program first.
+
 import { describe, expect, test } from 'vitest';
 import type { Output } from '../../app/contract/contract.ts';
 import {
@@ -15,6 +16,7 @@ import {
 } from '../../main/shop/demo/kx3-job.ts';
 import { kx3Sheet } from '../../main/shop/demo/kx3-sheet.ts';
 import { shopWithKx3 } from '../desk.ts';
+import { readPdf } from '../papers/read-pdf.ts';
 
 const thou = (length_nm: number | null | undefined) => Math.round((length_nm ?? Number.NaN) / 254) / 100;
 
@@ -114,7 +116,20 @@ describe('as found', () => {
     const { take } = await call('readings.recordReading', { takeId, spot: 1, typed: '41 42', by: 1 });
     expect(thou(take.evaluation.mean)).toBe(41.5);
     expect(take.evaluation.remarks).toContain('Read by feeler; the spec is meant by air.');
-    expect(thou((await checkOf(job, 'Direct clearance')).asFound?.value)).toBe(38);
+    expect((await checkOf(job, 'Direct clearance')).asFound).toMatchObject({ method: 'air', value: 38 * 25_400 });
+  });
+
+  test('the report says by feeler where only a feeler was used, whatever the spec means', async () => {
+    const { call, job } = await kx3OnTheBench();
+    const { jobId } = job;
+    const { checkId } = checkNamed(job.sheet, 'Direct clearance');
+    const take = { jobId, checkId, phase: 'as found', mode: 'quick', method: 'feeler', setup: null, note: '', by: 1 };
+    const { takeId } = await call('readings.startTake', take);
+    await call('readings.recordReading', { takeId, spot: 1, typed: '41 42', by: 1 });
+    const { pdfBase64 } = await call('jobs.printBuildReport', { jobId, copy: 'customer', paper: 'letter' });
+    const { text } = await readPdf(Buffer.from(pdfBase64, 'base64'));
+    expect(text).toContain('Direct clearance, by feeler');
+    expect(text).toContain('Forward clearance, by air');
   });
 });
 
