@@ -2,6 +2,7 @@
 export const places = [
   { path: '/jobs', name: 'Jobs' },
   { path: '/bench', name: 'Bench' },
+  { path: '/stock', name: 'Stock' },
   { path: '/specs', name: 'Specs' },
   { path: '/shop', name: 'Shop' },
 ] as const;

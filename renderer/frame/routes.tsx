@@ -12,6 +12,7 @@ import { ShopScreen } from '../screens/shop/ShopScreen.tsx';
 import { EditSheetScreen } from '../screens/specs/EditSheetScreen.tsx';
 import { FamiliesScreen } from '../screens/specs/FamiliesScreen.tsx';
 import { SheetScreen } from '../screens/specs/SheetScreen.tsx';
+import { PartsScreen } from '../screens/stock/PartsScreen.tsx';
 import { ErrorScreen } from './ErrorScreen.tsx';
 import { Frame } from './Frame.tsx';
 
@@ -64,6 +65,8 @@ const reading = createRoute({
   },
 });
 
+const parts = createRoute({ getParentRoute: () => root, path: '/stock', component: PartsScreen });
+
 const specs = createRoute({ getParentRoute: () => root, path: '/specs', component: FamiliesScreen });
 const sheet = createRoute({
   getParentRoute: () => root,
@@ -96,6 +99,7 @@ export const router = createRouter({
     report,
     bench,
     reading,
+    parts,
     specs,
     sheet,
     earlierSheet,
