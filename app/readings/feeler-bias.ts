@@ -19,7 +19,7 @@ export type LearnedFeelerBias =
     };
 
 /**
- * The bias from `differences`, each feeler − air of one spot, read by one person on one pack, in one length unit.
+ * The bias from `differences`, each the mean by feeler − the mean by air of one mock-up, one person’s on one pack, in one length unit.
  * Says only how many there are until there are `enoughPairs`. Source: JCGM 100:2008 4.2.1 to 4.2.3.
  */
 export function feelerBias(differences: readonly number[]): LearnedFeelerBias {
