@@ -12,6 +12,8 @@ import { ShopScreen } from '../screens/shop/ShopScreen.tsx';
 import { EditSheetScreen } from '../screens/specs/EditSheetScreen.tsx';
 import { FamiliesScreen } from '../screens/specs/FamiliesScreen.tsx';
 import { SheetScreen } from '../screens/specs/SheetScreen.tsx';
+import { EditPartScreen } from '../screens/stock/EditPartScreen.tsx';
+import { PartScreen } from '../screens/stock/PartScreen.tsx';
 import { PartsScreen } from '../screens/stock/PartsScreen.tsx';
 import { ErrorScreen } from './ErrorScreen.tsx';
 import { Frame } from './Frame.tsx';
@@ -66,6 +68,21 @@ const reading = createRoute({
 });
 
 const parts = createRoute({ getParentRoute: () => root, path: '/stock', component: PartsScreen });
+const newPart = createRoute({
+  getParentRoute: () => root,
+  path: '/stock/parts/new',
+  component: () => <EditPartScreen partId={null} />,
+});
+const part = createRoute({
+  getParentRoute: () => root,
+  path: '/stock/parts/$partId',
+  component: () => <PartScreen partId={Number(part.useParams().partId)} />,
+});
+const editPart = createRoute({
+  getParentRoute: () => root,
+  path: '/stock/parts/$partId/edit',
+  component: () => <EditPartScreen partId={Number(editPart.useParams().partId)} />,
+});
 
 const specs = createRoute({ getParentRoute: () => root, path: '/specs', component: FamiliesScreen });
 const sheet = createRoute({
@@ -100,6 +117,9 @@ export const router = createRouter({
     bench,
     reading,
     parts,
+    newPart,
+    part,
+    editPart,
     specs,
     sheet,
     earlierSheet,
