@@ -1,7 +1,8 @@
 // Lists that leave and enter the book as files: CSV in with a dry run first, CSV and PDF out, labels.
 import { z } from 'zod';
-import { id, requiredLine } from '../contract/fields.ts';
+import { id, line, requiredLine } from '../contract/fields.ts';
 import { read, write } from '../contract/method.ts';
+import { csvDelimiters } from './csv-cells.ts';
 
 export const csvTargets = ['parts', 'counts'] as const;
 export const csvExports = ['parts', 'batches', 'movements', 'plates', 'cans', 'reorder', 'cores'] as const;
@@ -33,7 +34,7 @@ const csvInput = {
   target: z.enum(csvTargets),
   text: csvText,
   /** As found in the file if null. */
-  delimiter: z.enum([',', ';', '\t', '|']).nullable(),
+  delimiter: z.enum(csvDelimiters).nullable(),
   /** As the headings say if null. */
   mapping: mapping.nullable(),
 };
@@ -83,7 +84,7 @@ export const listsContract = {
       limit: z.int().positive().max(1000),
     }),
     z.strictObject({
-      delimiter: z.enum([',', ';', '\t', '|']),
+      delimiter: z.enum(csvDelimiters),
       headings: z.array(z.string()),
       mapping,
       /** Fields that must be mapped before anything can be imported. */
@@ -94,7 +95,11 @@ export const listsContract = {
   ),
   'stock.importCsv': write(
     'take in every good row of a CSV file at once; the others come back as a file of their own',
-    z.strictObject({ ...csvInput, reason: requiredLine.describe('stands in the ledger beside each count'), by: id }),
+    z.strictObject({
+      ...csvInput,
+      reason: line.describe('stands in the ledger beside each count; empty for parts'),
+      by: id,
+    }),
     z.strictObject({ totals, rejects: printedFile.nullable() }),
   ),
   'stock.exportCsv': read('a list as a CSV file', z.strictObject({ what: z.enum(csvExports) }), printedFile),

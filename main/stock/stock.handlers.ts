@@ -1,11 +1,13 @@
 // Stock, from the contract to the service.
 import type { Handlers } from '../rpc/handler.ts';
+import { listsHandlers } from './lists.handlers.ts';
 import { partsHandlers } from './parts.handlers.ts';
 import { addCan, addPiece, countCan, discardPiece, listLoose, remeasurePiece } from './stock.service.ts';
 import { tracingHandlers } from './tracing.handlers.ts';
 
 export const stockHandlers: Handlers<'stock'> = {
   ...partsHandlers,
+  ...listsHandlers,
   ...tracingHandlers,
   'stock.listLoose': (desk, input) => desk.shop().read((reading) => listLoose(reading, input)),
   'stock.addPiece': (desk, input) => desk.shop().write((writing, now) => addPiece(writing, now, input)),
