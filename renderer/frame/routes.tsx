@@ -13,8 +13,12 @@ import { EditSheetScreen } from '../screens/specs/EditSheetScreen.tsx';
 import { FamiliesScreen } from '../screens/specs/FamiliesScreen.tsx';
 import { SheetScreen } from '../screens/specs/SheetScreen.tsx';
 import { EditPartScreen } from '../screens/stock/EditPartScreen.tsx';
+import { ImportScreen } from '../screens/stock/ImportScreen.tsx';
+import { LabelsScreen } from '../screens/stock/LabelsScreen.tsx';
 import { PartScreen } from '../screens/stock/PartScreen.tsx';
 import { PartsScreen } from '../screens/stock/PartsScreen.tsx';
+import { ToBuyScreen } from '../screens/stock/ToBuyScreen.tsx';
+import { TraceScreen } from '../screens/stock/TraceScreen.tsx';
 import { ErrorScreen } from './ErrorScreen.tsx';
 import { Frame } from './Frame.tsx';
 
@@ -84,6 +88,29 @@ const editPart = createRoute({
   component: () => <EditPartScreen partId={Number(editPart.useParams().partId)} />,
 });
 
+const toBuy = createRoute({ getParentRoute: () => root, path: '/stock/buy', component: ToBuyScreen });
+const importLists = createRoute({ getParentRoute: () => root, path: '/stock/import', component: ImportScreen });
+const trace = createRoute({
+  getParentRoute: () => root,
+  path: '/stock/trace/$kind/$id',
+  component: () => {
+    const { kind, id } = trace.useParams();
+    return <TraceScreen kind={kind} id={Number(id)} />;
+  },
+});
+const labels = createRoute({
+  getParentRoute: () => root,
+  path: '/stock/labels',
+  validateSearch: ({ of, copies }: { of?: unknown; copies?: unknown }): { of?: string; copies?: number } => ({
+    ...(typeof of === 'string' && { of }),
+    ...(Number(copies) > 0 && { copies: Number(copies) }),
+  }),
+  component: () => {
+    const { of = '', copies = 1 } = labels.useSearch();
+    return <LabelsScreen of={of} copies={copies} />;
+  },
+});
+
 const specs = createRoute({ getParentRoute: () => root, path: '/specs', component: FamiliesScreen });
 const sheet = createRoute({
   getParentRoute: () => root,
@@ -120,6 +147,10 @@ export const router = createRouter({
     newPart,
     part,
     editPart,
+    toBuy,
+    importLists,
+    trace,
+    labels,
     specs,
     sheet,
     earlierSheet,

@@ -1,0 +1,33 @@
+// What was taken in, and the rows left out as a file to mend and take in again.
+import { Button } from '../../components/Button.tsx';
+import { Notice } from '../../components/Notice.tsx';
+import { saveFile } from '../../rpc/printed-file.ts';
+import styles from './ImportDone.module.css';
+import { type Imported, rowsWords } from './ImportFoot.tsx';
+
+export function ImportDone({ imported, onLeave }: { imported: Imported; onLeave: () => void }) {
+  const { totals, rejects } = imported;
+  return (
+    <div className={styles.done}>
+      <Notice kind="done">
+        Took in {rowsWords(totals.add + totals.change)}: {totals.add} added, {totals.change} changed. {totals.same} were
+        the same already.
+      </Notice>
+      {rejects && (
+        <p>
+          {rowsWords(totals.reject)} left out. Save them: beside each stands why. Mend them there and take that file in.
+        </p>
+      )}
+      <div className={styles.keys}>
+        {rejects && (
+          <Button kind="filled" autoFocus onPress={() => saveFile(rejects)}>
+            Save the rows left out
+          </Button>
+        )}
+        <Button autoFocus={!rejects} onPress={onLeave}>
+          Another file
+        </Button>
+      </div>
+    </div>
+  );
+}
