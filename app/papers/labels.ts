@@ -89,21 +89,28 @@ type Room = { readonly x: number; readonly y: number; readonly width: number; re
 function layWords({ big, lines, code }: LabelWords, room: Room): readonly LabelLine[] {
   const largestBig = between(bigSizes.least, room.height * bigSizes.share, bigSizes.most);
   const heading = fitText(big, room.width, Math.min(largestBig, room.height / bigLine), bigSizes.least);
-  const lineSize = between(lineSizes.least, room.height * lineSizes.share, lineSizes.most);
+  const said = lines.filter((line) => line !== '');
+  const lineSize = smallSize([...said, code], room);
   const rows = Math.floor((room.height - heading.size * bigLine + 0.01) / (lineSize * lineStep));
   // What can be typed when the scanner fails stands last; a line of words gives way to it.
-  const said = lines.filter((line) => line !== '');
   const small = rows < 1 ? [] : [...said.slice(0, rows - 1), code];
   const height = heading.size * bigLine + small.length * lineSize * lineStep;
   const top = room.y + (room.height - height) / 2;
   return [
     { ...heading, x: room.x, baseline: top + heading.size * ascent, isBig: true },
     ...small.map((text, index) => {
-      const fitted = fitText(text, room.width, lineSize, lineSizes.least);
       const rowTop = top + heading.size * bigLine + index * lineSize * lineStep;
-      return { ...fitted, x: room.x, baseline: rowTop + lineSize * ascent + 0.1 * lineSize, isBig: false };
+      const fitted = fitText(text, room.width, lineSize, lineSize);
+      return { ...fitted, x: room.x, baseline: rowTop + lineSize * (ascent + 0.1), isBig: false };
     }),
   ];
+}
+
+/** One size for all small lines: that of the longest, but one long line makes the others only so much smaller. */
+function smallSize(lines: readonly string[], room: Room): number {
+  const largest = between(lineSizes.least, room.height * lineSizes.share, lineSizes.most);
+  const longest = Math.max(...lines.map((line) => textWidth(line, 1)));
+  return between(Math.max(lineSizes.least, 0.75 * largest), room.width / longest, largest);
 }
 
 /** The words in the largest size they fit in, never under `least`; words too long even then end with "…". */

@@ -37,7 +37,7 @@ export function placeColumns(sheet: Sheet, { columns, rows }: Table, width: numb
   let x = 0;
   return columns.map((column, index) => {
     const own = column.width === 'rest' ? rest : natural[index]!.whole;
-    const room = index === widest ? Math.max(40, own - overflow) : own;
+    const room = index === widest ? Math.max(Math.min(own, 40), own - overflow) : own;
     const placed = { ...column, x, room, after: natural[index]!.after };
     x += room + gap;
     return placed;

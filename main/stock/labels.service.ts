@@ -94,7 +94,7 @@ async function wordsOn(reading: Reading, of: Labelled, settings: Settings): Prom
       const told = batch.mark === '' ? batch.document : `batch ${batch.mark}`;
       return {
         big: batch.number,
-        lines: [told, `in ${writeDay(batch.received_on)}`, inBin(batch.bin), batch.description],
+        lines: [told, writeDay(batch.received_on), inBin(batch.bin), batch.description],
       };
     }
     case 'can': {

@@ -106,6 +106,12 @@ describe('the purchase list', () => {
     expect(text).toContain('Nothing is at or under its reorder point, and no core has to go back.');
   });
 
+  test('stays inside the margins where no core has a day to be back by', async () => {
+    const cores = facts.cores.map((each) => ({ ...each, dueOn: null, isOverdue: false }));
+    const { pages } = await readPdf(await paintPaper(purchaseList({ ...facts, cores }), fonts));
+    for (const { right } of pages[0]!.placed) expect(right).toBeLessThan(612 - 42.5);
+  });
+
   test('long lists go on over the page, under their headings and inside the margins', async () => {
     const long = Array.from({ length: 90 }, (_, index) =>
       line(index + 1, `KX3-${'LONG'.repeat(index % 4)}-${index + 1}`, {
