@@ -80,7 +80,8 @@ export function ImportDesk({ source, onDone, onLeave }: ImportDeskProps) {
 function Missing({ preview }: { preview: Preview }) {
   return (
     <p>
-      <b>Say which column is the {preview.missing.join(' and which the ')}.</b> Nothing can be tried before that.
+      <b>Say which column is {preview.missing.map((field) => `“${field}”`).join(' and which ')}.</b> Nothing can be
+      tried before that.
     </p>
   );
 }

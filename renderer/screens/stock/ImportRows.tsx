@@ -9,7 +9,7 @@ import { type ImportChoice, useImportPreview } from './use-import-preview.ts';
 type ImportRowsProps = { source: SourceText; choice: ImportChoice; show: CsvFate | 'all'; total: number };
 
 /** As the style sheet says; a row is never taller. */
-const rowHeight = 48;
+const rowHeight = 56;
 /** Rows are asked for by the hundred, two hundreds at once, so that a screenful always lies in what was asked. */
 const step = 100;
 

@@ -56,7 +56,7 @@ export function LabelsPrint({ sizes, labels, copiesAtFirst }: LabelsPrintProps) 
         />
         {file && (
           <div className={styles.key}>
-            <Button kind="filled" autoFocus onPress={() => saveFile(file)}>
+            <Button kind="filled" onPress={() => saveFile(file)}>
               Save the PDF
             </Button>
           </div>

@@ -30,7 +30,7 @@ export function ToBuyList({ lines }: { lines: readonly ReorderLine[] }) {
               <span className="small quiet">{ofSupplier.length === 1 ? '1 part' : `${ofSupplier.length} parts`}</span>
             </th>
             <Cell isNumber isStrong>
-              {money(sumOf(ofSupplier))}
+              {ofSupplier.some((line) => line.lineCost_cents !== null) && money(sumOf(ofSupplier))}
             </Cell>
           </tr>
           {ofSupplier.map((line) => (

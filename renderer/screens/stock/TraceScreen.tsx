@@ -40,13 +40,20 @@ function Trail({ of }: { of: Traced }) {
               <p>
                 {onHand} on hand, {unitCount(units)}
               </p>
-              <LinkKey to="/stock/labels" search={{ of: `${kind}:${id}` }}>
-                Label
-              </LinkKey>
+              <div className={styles.keys}>
+                {of.kind === 'part' && (
+                  <LinkKey to="/stock/parts/$partId" params={{ partId: id }}>
+                    The part
+                  </LinkKey>
+                )}
+                <LinkKey to="/stock/labels" search={{ of: `${kind}:${id}` }}>
+                  Label
+                </LinkKey>
+              </div>
             </div>
             <div className={styles.ways}>
               <Steps title="Where it came from" steps={from} />
-              <Steps title="What came out of it" steps={into} />
+              <Steps title={of.kind === 'part' ? 'Its batches' : 'What came out of it'} steps={into} />
             </div>
             <section className={styles.units} aria-labelledby="units">
               <h2 id="units">Units it went into</h2>

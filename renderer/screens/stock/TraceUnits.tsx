@@ -34,7 +34,7 @@ export function TraceUnits({ units }: { units: readonly TracedUnit[] }) {
               <span className={styles.beneath}>{unit.isClosed ? 'closed' : 'open'}</span>
             </RowHead>
             <Cell>
-              {unit.familyName} {unit.serial}
+              {unit.familyName} <span className={styles.whole}>{unit.serial}</span>
               <span className={styles.beneath}>{unit.vehicle}</span>
             </Cell>
             <Cell>
