@@ -9,6 +9,7 @@ import styles from './JobScreen.module.css';
 import { LoadedJob } from './LoadedJob.tsx';
 import { MissingList } from './MissingList.tsx';
 import { PacksOfJob } from './PacksOfJob.tsx';
+import { PartsOfJob } from './PartsOfJob.tsx';
 import { StagesOfJob } from './StagesOfJob.tsx';
 
 export function JobScreen({ jobId }: { jobId: number }) {
@@ -19,7 +20,7 @@ function Ticket({ job }: { job: Job }) {
   const params = (copy: string) => ({ jobId: String(job.jobId), copy });
   return (
     <>
-      <PageHead title={`Job ${job.number}`} facts={<HeadLine job={job} />} acts={<BenchKey job={job} />} />
+      <PageHead title={`Job ${job.number}`} facts={<HeadLine job={job} />} acts={<HeadKeys job={job} />} />
       <div className={styles.second}>
         <p className={styles.who}>
           <span>{[job.customer.name, job.customer.phone].filter(Boolean).join(', ')}</span>
@@ -49,6 +50,17 @@ function Ticket({ job }: { job: Job }) {
           <PacksOfJob job={job} />
         </div>
       )}
+    </>
+  );
+}
+
+function HeadKeys({ job }: { job: Job }) {
+  return (
+    <>
+      <BenchKey job={job} />
+      <LinkKey to="/stock/labels" search={{ of: `job:${job.jobId}` }}>
+        Case label
+      </LinkKey>
     </>
   );
 }
