@@ -3,6 +3,7 @@ import type { Migration } from 'kysely/migration';
 import * as oneUnit from './0001-one-unit.ts';
 import * as whatATakeLeansOn from './0002-what-a-take-leans-on.ts';
 import * as stock from './0003-stock.ts';
+import * as estimates from './0004-estimates.ts';
 
 export { applicationId } from './0001-one-unit.ts';
 
@@ -10,4 +11,5 @@ export const migrations: Record<string, Migration> = {
   '0001-one-unit': oneUnit,
   '0002-what-a-take-leans-on': whatATakeLeansOn,
   '0003-stock': stock,
+  '0004-estimates': estimates,
 };

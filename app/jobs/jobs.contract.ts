@@ -7,6 +7,7 @@ import { phases, verdict } from '../readings/readings.contract.ts';
 import { methods } from '../specs/spec-sheet.ts';
 import { savedCheck } from '../specs/specs.contract.ts';
 import { unit, uses } from '../units/units.contract.ts';
+import { estimateContract } from './estimate.contract.ts';
 
 export const distanceUnits = ['miles', 'km', 'passes'] as const;
 export const distance = z.strictObject({ amount: z.int().nonnegative().max(10_000_000), unit: z.enum(distanceUnits) });
@@ -81,6 +82,7 @@ export const jobLine = z.strictObject({
 export const copies = ['shop', 'customer'] as const;
 
 export const jobsContract = {
+  ...estimateContract,
   'jobs.listStages': read('the stages a job goes through, in order', nothing, z.array(stage)),
   'jobs.listJobs': read(
     'jobs whose number, customer, unit, vehicle or complaint holds this text, newest first',

@@ -1,5 +1,6 @@
 // The rows of the jobs room.
 import type { Generated } from 'kysely';
+import type { EstimateTables } from './estimate.tables.ts';
 
 export interface StagesTable {
   stage_id: Generated<number>;
@@ -39,7 +40,7 @@ export interface OverridesTable {
   overridden_by: number;
 }
 
-export type JobsTables = {
+export type JobsTables = EstimateTables & {
   stages: StagesTable;
   jobs: JobsTable;
   stage_entries: StageEntriesTable;

@@ -178,6 +178,13 @@ describe('what is append-only cannot be changed, not even by replacing', () => {
     'stage_entries',
     'overrides',
     'spot_notes',
+    'money_terms',
+    'job_lines',
+    'job_line_ends',
+    'estimates',
+    'estimate_lines',
+    'approvals',
+    'deposits',
   ];
 
   test.each(tables)('%s', async (table) => {
@@ -235,6 +242,13 @@ function fillOneRowOf(connection: Sqlite.Database, table: string, jobId: number)
     insert into readings (reading_id, take_id, spot, method, typed, push_amount, air_amount, taken_at, taken_by)
       values (1, 1, 1, 'air', '4 23', 101600, 584200, ${at}, 1);
     insert into spot_notes values (1, 1, 1, 'enough', ${at}, 1);
+    insert into money_terms values (1, 11500, 'Sales tax', 8875, 0, ${at}, 1);
+    insert into job_lines values (1, ${jobId}, 'labour', 'Rebuild', 1800, 11500, null, 0, null, ${at}, 1);
+    insert into job_line_ends values (1, null, 'taken off', ${at}, 1);
+    insert into estimates values (1, ${jobId}, 1, '', 'Sales tax', 8875, 0, 0, 207000, 0, ${at}, 1);
+    insert into estimate_lines values (1, 1, 1);
+    insert into approvals values (1, 1, 'Tam Okoro', 'phone', 207000, '2026-11-23', '', ${at}, 1);
+    insert into deposits values (1, ${jobId}, 50000, 'cash', '', ${at}, 1);
     insert into overrides select 1, ${jobId}, min(check_id), 'because', ${at}, 1 from checks;
   `);
 }

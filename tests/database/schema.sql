@@ -3,6 +3,12 @@ select pieces.*, height_nm, height_from, micrometer, standard_uncertainty_nm, me
 from pieces join piece_heights on piece_height_id =
   (select max(newest.piece_height_id) from piece_heights as newest where newest.piece_id = pieces.piece_id);
 
+CREATE TRIGGER approvals_no_delete before delete on approvals
+begin select raise(abort, 'append-only: approvals'); end;
+
+CREATE TRIGGER approvals_no_update before update on approvals
+begin select raise(abort, 'append-only: approvals'); end;
+
 CREATE TRIGGER batches_no_delete before delete on batches
 begin select raise(abort, 'append-only: batches'); end;
 
@@ -46,11 +52,46 @@ begin select raise(abort, 'append-only: cores'); end;
 CREATE TRIGGER cores_no_update before update on cores
 begin select raise(abort, 'append-only: cores'); end;
 
+CREATE TRIGGER deposits_never_below_zero before insert on deposits
+when new.amount_cents < 0
+  and (select coalesce(sum(amount_cents), 0) from deposits where job_id = new.job_id) + new.amount_cents < 0
+begin select raise(abort, 'below zero: deposits'); end;
+
+CREATE TRIGGER deposits_no_delete before delete on deposits
+begin select raise(abort, 'append-only: deposits'); end;
+
+CREATE TRIGGER deposits_no_update before update on deposits
+begin select raise(abort, 'append-only: deposits'); end;
+
 CREATE TRIGGER discards_no_delete before delete on discards
 begin select raise(abort, 'append-only: discards'); end;
 
 CREATE TRIGGER discards_no_update before update on discards
 begin select raise(abort, 'append-only: discards'); end;
+
+CREATE TRIGGER estimate_lines_no_delete before delete on estimate_lines
+begin select raise(abort, 'append-only: estimate_lines'); end;
+
+CREATE TRIGGER estimate_lines_no_update before update on estimate_lines
+begin select raise(abort, 'append-only: estimate_lines'); end;
+
+CREATE TRIGGER estimates_no_delete before delete on estimates
+begin select raise(abort, 'append-only: estimates'); end;
+
+CREATE TRIGGER estimates_no_update before update on estimates
+begin select raise(abort, 'append-only: estimates'); end;
+
+CREATE TRIGGER job_line_ends_no_delete before delete on job_line_ends
+begin select raise(abort, 'append-only: job_line_ends'); end;
+
+CREATE TRIGGER job_line_ends_no_update before update on job_line_ends
+begin select raise(abort, 'append-only: job_line_ends'); end;
+
+CREATE TRIGGER job_lines_no_delete before delete on job_lines
+begin select raise(abort, 'append-only: job_lines'); end;
+
+CREATE TRIGGER job_lines_no_update before update on job_lines
+begin select raise(abort, 'append-only: job_lines'); end;
 
 CREATE TRIGGER kit_batch_lines_no_delete before delete on kit_batch_lines
 begin select raise(abort, 'append-only: kit_batch_lines'); end;
@@ -69,6 +110,12 @@ begin select raise(abort, 'append-only: mock_ups'); end;
 
 CREATE TRIGGER mock_ups_no_update before update on mock_ups
 begin select raise(abort, 'append-only: mock_ups'); end;
+
+CREATE TRIGGER money_terms_no_delete before delete on money_terms
+begin select raise(abort, 'append-only: money_terms'); end;
+
+CREATE TRIGGER money_terms_no_update before update on money_terms
+begin select raise(abort, 'append-only: money_terms'); end;
 
 CREATE TRIGGER movements_never_below_zero before insert on movements
 when new.change < 0
@@ -168,6 +215,18 @@ begin select raise(abort, 'append-only: takes'); end;
 
 CREATE TRIGGER takes_no_update before update on takes
 begin select raise(abort, 'append-only: takes'); end;
+
+CREATE TABLE approvals (
+  approval_id integer primary key,
+  estimate_id integer not null references estimates,
+  approved_by text not null check (approved_by <> ''),
+  how text not null check (how in ('in person', 'phone', 'message')),
+  up_to_cents integer not null check (up_to_cents >= 0),
+  approved_on text not null check (approved_on glob '[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]'),
+  note text not null,
+  recorded_at text not null,
+  recorded_by integer not null references people
+) strict;
 
 CREATE TABLE batches (
   batch_id integer primary key,
@@ -274,6 +333,16 @@ CREATE TABLE customers (
   note text not null
 ) strict;
 
+CREATE TABLE deposits (
+  deposit_id integer primary key,
+  job_id integer not null references jobs,
+  amount_cents integer not null check (amount_cents <> 0),
+  how text not null check (how in ('cash', 'card', 'check', 'transfer', 'other')),
+  note text not null,
+  received_at text not null,
+  received_by integer not null references people
+) strict;
+
 CREATE TABLE discards (
   piece_id integer primary key references pieces,
   reason text not null check (reason <> ''),
@@ -281,9 +350,55 @@ CREATE TABLE discards (
   discarded_by integer not null references people
 ) strict;
 
+CREATE TABLE estimate_lines (
+  estimate_id integer not null references estimates,
+  position integer not null check (position > 0),
+  job_line_id integer not null references job_lines,
+  primary key (estimate_id, position),
+  unique (estimate_id, job_line_id)
+) strict, without rowid;
+
+CREATE TABLE estimates (
+  estimate_id integer primary key,
+  job_id integer not null references jobs,
+  number integer not null check (number > 0),
+  what_was_found text not null,
+  tax_label text not null,
+  tax_per_hundred_thousand integer not null check (tax_per_hundred_thousand between 0 and 100000),
+  taxable_cents integer not null,
+  tax_cents integer not null,
+  total_cents integer not null,
+  deposited_cents integer not null check (deposited_cents >= 0),
+  given_at text not null,
+  given_by integer not null references people,
+  unique (job_id, number)
+) strict;
+
 CREATE TABLE families (
   family_id integer primary key,
   name text not null unique check (name <> '')
+) strict;
+
+CREATE TABLE job_line_ends (
+  job_line_id integer primary key references job_lines,
+  replaced_by_id integer unique references job_lines check (replaced_by_id > job_line_id),
+  reason text not null,
+  ended_at text not null,
+  ended_by integer not null references people
+) strict;
+
+CREATE TABLE job_lines (
+  job_line_id integer primary key,
+  job_id integer not null references jobs,
+  kind text not null check (kind in ('labour', 'part', 'kit', 'sublet', 'core charge', 'other')),
+  description text not null check (description <> ''),
+  quantity_hundredths integer not null check (quantity_hundredths > 0),
+  unit_price_cents integer not null check (unit_price_cents >= 0 or kind in ('core charge', 'other')),
+  unit_cost_cents integer check (unit_cost_cents >= 0),
+  is_taxable integer not null check (is_taxable in (0, 1)),
+  batch_id integer references batches check (batch_id is null or kind in ('part', 'kit')),
+  added_at text not null,
+  added_by integer not null references people
 ) strict;
 
 CREATE TABLE jobs (
@@ -341,6 +456,16 @@ CREATE TABLE mock_ups (
   made_at text not null,
   made_by integer not null references people,
   unique (job_id, pack_id, number)
+) strict;
+
+CREATE TABLE money_terms (
+  money_terms_id integer primary key,
+  labour_rate_cents integer check (labour_rate_cents >= 0),
+  tax_label text not null check (tax_label <> ''),
+  tax_per_hundred_thousand integer not null check (tax_per_hundred_thousand between 0 and 100000),
+  is_labour_taxable integer not null check (is_labour_taxable in (0, 1)),
+  set_at text not null,
+  set_by integer not null references people
 ) strict;
 
 CREATE TABLE movements (
@@ -623,6 +748,8 @@ CREATE TABLE units (
   use text not null check (use in ('street', 'tow', 'competition'))
 ) strict;
 
+CREATE INDEX approvals_of_estimate on approvals (estimate_id);
+
 CREATE INDEX batches_of_kit_batch on batches (kit_batch_id);
 
 CREATE INDEX batches_of_part on batches (part_id);
@@ -630,6 +757,14 @@ CREATE INDEX batches_of_part on batches (part_id);
 CREATE INDEX can_movements_of_can on can_movements (can_id);
 
 CREATE INDEX cores_of_job on cores (job_id);
+
+CREATE INDEX deposits_of_job on deposits (job_id, amount_cents);
+
+CREATE INDEX estimate_lines_of_line on estimate_lines (job_line_id);
+
+CREATE INDEX job_lines_of_batch on job_lines (batch_id) where batch_id is not null;
+
+CREATE INDEX job_lines_of_job on job_lines (job_id);
 
 CREATE INDEX jobs_of_customer on jobs (customer_id);
 
