@@ -5,7 +5,7 @@ import { Button, type ButtonProps } from './Button.tsx';
 import { classNames } from './class-names.ts';
 import styles from './PopoverDialog.module.css';
 
-export type PopoverDialogProps = Pick<ButtonProps, 'kind' | 'size' | 'keyHint' | 'isDisabled'> & {
+export type PopoverDialogProps = Pick<ButtonProps, 'kind' | 'size' | 'keyHint' | 'isDisabled' | 'aria-label'> & {
   /** On the key. */
   words: string;
   title: string;

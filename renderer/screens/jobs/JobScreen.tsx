@@ -50,6 +50,7 @@ function Ticket({ job }: { job: Job }) {
           <PacksOfJob job={job} />
         </div>
       )}
+      <PartsOfJob job={job} />
     </>
   );
 }

@@ -1,0 +1,85 @@
+// What lies in a kit, written down by typing or scanning the numbers of its parts.
+import { useRef, useState } from 'react';
+import { Button } from '../../components/Button.tsx';
+import { Refusal } from '../../components/Refusal.tsx';
+import { SuggestField } from '../../components/SuggestField.tsx';
+import { TextField } from '../../components/TextField.tsx';
+import styles from './EditPartScreen.module.css';
+import type { PartDraft } from './part-draft.ts';
+import { useFindParts } from './use-find-parts.ts';
+
+type Line = PartDraft['contents'][number];
+
+type KitContentsEntryProps = {
+  contents: readonly Line[];
+  onChange: (contents: readonly Line[]) => void;
+  refusal: string | null | undefined;
+};
+
+export function KitContentsEntry({ contents, onChange, refusal }: KitContentsEntryProps) {
+  const [typed, setTyped] = useState('');
+  const box = useRef<HTMLDivElement>(null);
+  const { parts, suggestions } = useFindParts(typed);
+  const found = parts.filter((part) => part.kind !== 'kit' && contents.every(({ partId }) => partId !== part.partId));
+  const take = (partId: number) => {
+    const part = found.find((each) => each.partId === partId);
+    if (!part) return;
+    const { number, description } = part;
+    onChange([...contents, { partId, number, description, quantity: '1' }]);
+    setTyped('');
+  };
+  const exact = found.find(({ number }) => number.toLowerCase() === typed.trim().toLowerCase());
+  const named = exact ?? (found.length === 1 ? found[0] : undefined);
+  return (
+    <div ref={box} className={styles.contents}>
+      {contents.map((line, index) => (
+        <div key={line.partId} className={styles.contentsLine}>
+          <TextField
+            label={`How many ${line.number}`}
+            isLabelHidden
+            inputMode="numeric"
+            value={line.quantity}
+            onChange={(quantity) => onChange(contents.with(index, { ...line, quantity }))}
+          />
+          <span>
+            <span className="mono">{line.number}</span> {line.description}
+          </span>
+          <Button
+            aria-label={`Take ${line.number} out`}
+            onPress={() => {
+              onChange(contents.toSpliced(index, 1));
+              box.current?.querySelector<HTMLInputElement>('input[role="combobox"]')?.focus();
+            }}
+          >
+            Take out
+          </Button>
+        </div>
+      ))}
+      <div
+        className={styles.find}
+        // Enter names the part; with nothing typed it goes on through the form.
+        onKeyDownCapture={(event) => {
+          if (event.key !== 'Enter' || typed.trim() === '' || !named || isListOpen(event.target)) return;
+          event.preventDefault();
+          event.stopPropagation();
+          take(named.partId);
+        }}
+      >
+        <SuggestField
+          label="A part of it"
+          hint="Type or scan its number, Enter; or a few letters, and choose."
+          value={typed}
+          onChange={setTyped}
+          suggestions={suggestions.filter(({ id }) => found.some(({ partId }) => partId === id))}
+          onTake={take}
+        />
+      </div>
+      {refusal && <Refusal>{refusal}</Refusal>}
+    </div>
+  );
+}
+
+/** One of the list is chosen by the arrow keys: Enter means that one. */
+function isListOpen(target: EventTarget): boolean {
+  return target instanceof HTMLInputElement && target.getAttribute('aria-activedescendant') !== null;
+}
