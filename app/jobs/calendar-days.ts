@@ -1,0 +1,50 @@
+// Days as a person counts them on a calendar, whatever the clocks did in between.
+
+const dayLength_ms = 86_400_000;
+const formatters = new Map<string, Intl.DateTimeFormat>();
+
+/** The day an instant (UTC text) falls on where the clock shows `timeZone`: "2026-11-25". */
+export function dayIn(instant: string, timeZone: string): string {
+  const { year, month, day } = partsIn(instant, timeZone);
+  return `${year}-${month}-${day}`;
+}
+
+/** The time of day an instant (UTC text) falls on in `timeZone`: "07:05". */
+export function timeIn(instant: string, timeZone: string): string {
+  const { hour, minute } = partsIn(instant, timeZone);
+  return `${hour}:${minute}`;
+}
+
+/** Calendar days from one day to another, both yyyy-mm-dd: 1 from today to tomorrow, negative when `until` is earlier. */
+export function daysBetween(from: string, until: string): number {
+  // A day without a zone is parsed as UTC, where every day is equally long.
+  return Math.round((Date.parse(until) - Date.parse(from)) / dayLength_ms);
+}
+
+/** "today", "1 day", "12 days". */
+export function daysWords(days: number): string {
+  if (days <= 0) return 'today';
+  return days === 1 ? '1 day' : `${days} days`;
+}
+
+/** Whether what was promised for a day is still not done the day after. */
+export function isLate(promisedOn: string, today: string): boolean {
+  return promisedOn < today;
+}
+
+function partsIn(instant: string, timeZone: string): Record<string, string> {
+  const known = formatters.get(timeZone);
+  const formatter =
+    known ??
+    new Intl.DateTimeFormat('en-GB', {
+      timeZone,
+      hourCycle: 'h23',
+      year: 'numeric',
+      month: '2-digit',
+      day: '2-digit',
+      hour: '2-digit',
+      minute: '2-digit',
+    });
+  if (!known) formatters.set(timeZone, formatter);
+  return Object.fromEntries(formatter.formatToParts(new Date(instant)).map(({ type, value }) => [type, value]));
+}

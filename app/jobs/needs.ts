@@ -1,0 +1,75 @@
+// What a stage may ask for before a job moves past it: a closed list, each of which the book can test today.
+import type { CheckOfJob } from './jobs.contract.ts';
+import { missingOn } from './missing.ts';
+
+export const needs = [
+  'complaint said',
+  'as-found clearances read',
+  'packs entered as found',
+  'date promised',
+  'pack checks settled',
+  'all checks settled',
+  'signed off',
+  'cores settled',
+  'plates measured again',
+] as const;
+
+export type Need = (typeof needs)[number];
+
+/** What the book knows of a job when it is asked to move on. */
+export type NeedFacts = {
+  readonly complaint: string;
+  readonly packs: ReadonlyArray<{ readonly name: string; readonly mockUpNumber: number | null }>;
+  readonly checks: readonly CheckOfJob[];
+  readonly promisedOn: string | null;
+  /** Signed off, and nothing read or rebuilt since. */
+  readonly isSignedOff: boolean;
+  readonly openCores: readonly string[];
+  /** Plates that came out of its packs and were not measured since. */
+  readonly unmeasuredPlates: readonly string[];
+};
+
+/** What keeps a need from being met, as the end of a sentence; null where it is met. */
+export function whatIsMissing(need: Need, facts: NeedFacts): string | null {
+  switch (need) {
+    case 'complaint said':
+      return facts.complaint.trim() === '' ? 'what it does and when is not written down' : null;
+    case 'as-found clearances read':
+      return sayOf(
+        facts.checks.filter((check) => check.packId !== null && check.asFound === null).map(({ name }) => name),
+        'not read as found',
+      );
+    case 'packs entered as found':
+      return sayOf(
+        facts.packs.filter((pack) => pack.mockUpNumber === null).map(({ name }) => name),
+        'not entered plate by plate',
+      );
+    case 'date promised':
+      return facts.promisedOn === null ? 'no day is promised' : null;
+    case 'pack checks settled':
+      return sayOf(openNames(facts.checks.filter((check) => check.packId !== null)), 'not settled');
+    case 'all checks settled':
+      return sayOf(openNames(facts.checks), 'not settled');
+    case 'signed off':
+      return facts.isSignedOff ? null : 'not signed off since the last reading';
+    case 'cores settled':
+      return sayOf(facts.openCores, 'core not settled');
+    case 'plates measured again':
+      return sayOf(facts.unmeasuredPlates, 'came out and not measured again');
+  }
+}
+
+function openNames(checks: readonly CheckOfJob[]): string[] {
+  const open = new Set(missingOn(checks).map(({ checkId }) => checkId));
+  return checks.filter((check) => open.has(check.checkId)).map(({ name }) => name);
+}
+
+const namedAtMost = 4;
+
+/** "Forward, Direct: not settled", naming a few and counting the others. */
+function sayOf(names: readonly string[], what: string): string | null {
+  if (names.length === 0) return null;
+  const others = names.length - namedAtMost;
+  const said = names.slice(0, namedAtMost).join(', ');
+  return `${said}${others > 0 ? ` and ${others} more` : ''}: ${what}`;
+}
