@@ -9,6 +9,7 @@ import { specsHandlers } from '../../specs/specs.handlers.ts';
 import { stockHandlers } from '../../stock/stock.handlers.ts';
 import { Desk } from '../desk.ts';
 import { fillShop } from '../shop.service.ts';
+import { stockTheShelves } from './demo-parts.ts';
 import { type Caller, layOutLooseSteels, measureAsFound, openJob } from './kx3-job.ts';
 import { kx3Sheet } from './kx3-sheet.ts';
 
@@ -42,6 +43,7 @@ export async function fillDemoShop(shop: OpenShop): Promise<void> {
   await layOutLooseSteels(call, by);
   const job = await openJob(call, familyId, by);
   await measureAsFound(job);
+  await stockTheShelves({ call, familyId, jobId: job.jobId, now: shop.clock(), by });
   await call('jobs.checkIn', {
     customer: { name: 'Ilse Brandvold', phone: '555 0144', email: '' },
     unit: { familyId, serial: 'KX3-20-0417', vehicle: 'delivery van', use: 'street' },
