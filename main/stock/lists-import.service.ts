@@ -14,7 +14,7 @@ import { countBatch } from './ledger.service.ts';
 import * as repository from './lists.repository.ts';
 import { csvFile } from './lists.service.ts';
 import { type CsvFile, readCsvFile } from './lists-file.ts';
-import { keepPart } from './parts.service.ts';
+import { keepPart, partHand } from './parts.service.ts';
 
 export type CsvInput = {
   target: CsvTarget;
@@ -99,6 +99,7 @@ function planned(row: FileRow, fate: CsvFate, says: string, act: PlannedRow['act
 
 async function planParts(reading: Reading, mapping: CsvMapping, decimalMark: DecimalMark): Promise<RowPlanner> {
   const familyIds = new Map((await listFamilies(reading)).map((family) => [family.name, family.family_id]));
+  const hand = await partHand(reading);
   const known = { decimalMark, families: [...familyIds.keys()].toSorted() };
   const parts = new Map(
     (await repository.listAllParts(reading)).map((row) => [
@@ -117,7 +118,7 @@ async function planParts(reading: Reading, mapping: CsvMapping, decimalMark: Dec
     const { fate, says, part } = planPart(fields, before?.said, known);
     if (part === null) return planned(row, fate, says, null);
     const typed = { ...part, familyIds: part.families.flatMap((name) => familyIds.get(name) ?? []) };
-    return planned(row, fate, says, (writing) => keepPart(writing, before?.partId ?? null, typed));
+    return planned(row, fate, says, (writing) => keepPart(writing, before?.partId ?? null, typed, hand));
   };
 }
 

@@ -48,6 +48,15 @@ export function findPartNumbered(reading: Reading, number: string) {
   return parts(reading).where('number', '=', number).executeTakeFirst();
 }
 
+/** Who has this number, without counting what is on hand. */
+export function findNumbered(reading: Reading, number: string) {
+  return reading
+    .selectFrom('parts')
+    .select(['part_id', 'number', 'description'])
+    .where('number', '=', number)
+    .executeTakeFirst();
+}
+
 /** By number. `limit` null: all of them. */
 export function listParts(reading: Reading, filter: PartFilter & { offset: number; limit: number | null }) {
   const rows = matching(parts(reading), filter).orderBy('number').orderBy('part_id').offset(filter.offset);
@@ -137,6 +146,10 @@ export async function replacePart(
 
 export async function replaceFamilies(writing: Writing, partId: number, familyIds: readonly number[]): Promise<void> {
   await writing.deleteFrom('part_families').where('part_id', '=', partId).execute();
+  await addFamilies(writing, partId, familyIds);
+}
+
+export async function addFamilies(writing: Writing, partId: number, familyIds: readonly number[]): Promise<void> {
   for (const familyId of familyIds) {
     await writing.insertInto('part_families').values({ part_id: partId, family_id: familyId }).execute();
   }

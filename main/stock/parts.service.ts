@@ -1,4 +1,5 @@
 // Parts: what they are called, what they fit, what lies in a kit.
+import type { DecimalMark } from '../../app/quantities/format-amount.ts';
 import { parseMoney } from '../../app/quantities/money.ts';
 import type { Batch, Movement, Part, PartKind, PartLine, ReorderLine } from '../../app/stock/parts.contract.ts';
 import { suggestedQuantity } from '../../app/stock/reorder.ts';
@@ -63,7 +64,7 @@ export async function savePart(
   if (contents.length > 0 && input.kind !== 'kit') {
     throw new Refused('not-a-kit', 'Only a kit has parts in it: choose the kind “kit”, or take them out.', 'kind');
   }
-  const saved = await keepPart(writing, partId, input);
+  const saved = await keepPart(writing, partId, input, await partHand(writing));
   for (const each of contents) await inKit(writing, saved, each.partId);
   if (new Set(contents.map((each) => each.partId)).size < contents.length) {
     throw new Refused('twice-in-kit', 'A part stands twice in this kit: give it one line with its number.', 'contents');
@@ -72,16 +73,33 @@ export async function savePart(
   return { partId: saved };
 }
 
+/** What writing a part leans on, looked up once for many of them. */
+export type PartHand = { readonly decimalMark: DecimalMark; readonly familyIds: ReadonlySet<number> };
+
+export async function partHand(reading: Reading): Promise<PartHand> {
+  const { decimalMark } = await getSettings(reading);
+  return { decimalMark, familyIds: new Set((await listFamilies(reading)).map((family) => family.family_id)) };
+}
+
 /** Writes what is said of a part, but what lies in a kit; refuses a number that another part has. */
-export async function keepPart(writing: Writing, partId: number | null, typed: PartTyped): Promise<number> {
-  const part = await partToSave(writing, typed);
-  const other = await repository.findPartNumbered(writing, part.number);
+export async function keepPart(
+  writing: Writing,
+  partId: number | null,
+  typed: PartTyped,
+  hand: PartHand,
+): Promise<number> {
+  const part = partToSave(typed, hand);
+  const familyIds = [...new Set(typed.familyIds)];
+  if (familyIds.some((familyId) => !hand.familyIds.has(familyId))) {
+    throw new Refused('not-found', 'There is no such family.', 'familyIds');
+  }
+  const other = await repository.findNumbered(writing, part.number);
   if (other && other.part_id !== partId) {
     throw new Refused('number-taken', `There is already a part ${other.number}: ${other.description}.`, 'number');
   }
   if (partId === null) {
     const inserted = await repository.insertPart(writing, part);
-    await repository.replaceFamilies(writing, inserted, await knownFamilies(writing, typed.familyIds));
+    await repository.addFamilies(writing, inserted, familyIds);
     return inserted;
   }
   const before = found(await repository.findPart(writing, partId), 'part');
@@ -89,12 +107,11 @@ export async function keepPart(writing: Writing, partId: number | null, typed: P
     throw new Refused('was-a-kit', `${before.number} came in as a kit: it stays one.`, 'kind');
   }
   await repository.replacePart(writing, partId, part);
-  await repository.replaceFamilies(writing, partId, await knownFamilies(writing, typed.familyIds));
+  await repository.replaceFamilies(writing, partId, familyIds);
   return partId;
 }
 
-async function partToSave(reading: Reading, typed: PartTyped): Promise<repository.PartToSave> {
-  const { decimalMark } = await getSettings(reading);
+function partToSave(typed: PartTyped, { decimalMark }: PartHand): repository.PartToSave {
   const money = (text: string, field: string) => (text === '' ? null : accepted(parseMoney(text, decimalMark), field));
   if (typed.reorderQuantity !== null && typed.reorderPoint === null) {
     throw new Refused('no-point', 'Say at how many to reorder, or leave the quantity empty.', 'reorderPoint');
@@ -113,13 +130,6 @@ async function partToSave(reading: Reading, typed: PartTyped): Promise<repositor
     reorder_point: typed.reorderPoint,
     reorder_quantity: typed.reorderQuantity,
   };
-}
-
-async function knownFamilies(reading: Reading, familyIds: readonly number[]): Promise<number[]> {
-  const known = new Set((await listFamilies(reading)).map((family) => family.family_id));
-  const unknown = familyIds.find((familyId) => !known.has(familyId));
-  if (unknown !== undefined) throw new Refused('not-found', 'There is no such family.', 'familyIds');
-  return [...new Set(familyIds)];
 }
 
 async function inKit(reading: Reading, kitId: number, partId: number): Promise<void> {
