@@ -161,6 +161,42 @@ from pieces join piece_heights on piece_height_id =
   ...appendOnly('can_returns'),
   `alter table can_movements add column typed text not null default ''`,
   'alter table can_movements add column batch_id integer references batches',
+  // The movement that this one takes back, once: what was measured into the can was mistyped.
+  'alter table can_movements add column takes_back_id integer references can_movements',
+  `create unique index can_movements_taken_back on can_movements (takes_back_id) where takes_back_id is not null`,
+  // Written down by mistake: such a plate never was, and its tag may be given again.
+  'alter table discards add column was_mistyped integer not null default 0 check (was_mistyped in (0, 1))',
+  'drop index pieces_by_tag',
+  `create index pieces_by_tag on pieces (outline, tag) where tag <> ''`,
+  `create trigger pieces_tag_once before insert on pieces
+when new.tag <> '' and exists (select 1 from pieces
+  where outline = new.outline and tag = new.tag and piece_id <> new.piece_id
+  and piece_id not in (select piece_id from discards where was_mistyped))
+begin select raise(abort, 'tag taken: pieces'); end`,
+  // Each plate with where it is and whether it may be used. It sits in the newest mock-up that names it, unless that
+  // pack has a newer one without it; then it left the pack when that one was made. is_single: told apart from others.
+  `create view plates_as_known as
+select piece.*,
+  case
+    when returned.piece_id is not null or discarded.piece_id is not null or look.is_usable = 0 then 'do not use'
+    when sits.mock_up_id is not null and without.mock_up_id is null then 'in a unit'
+    when without.made_at > piece.measured_at then 'read again'
+    else 'free'
+  end as state,
+  returned.piece_id is null and coalesce(discarded.was_mistyped, 0) = 0 as is_single,
+  iif(without.mock_up_id is null, sits.mock_up_id, null) as mock_up_id,
+  returned.can_id as returned_can_id,
+  discarded.reason as discard_reason,
+  look.piece_look_id
+from pieces_as_known as piece
+left join mock_ups as sits on sits.mock_up_id =
+  (select max(mock_up_id) from mock_up_pieces where mock_up_pieces.piece_id = piece.piece_id)
+left join mock_ups as without
+  on without.job_id = sits.job_id and without.pack_id = sits.pack_id and without.number = sits.number + 1
+left join discards as discarded on discarded.piece_id = piece.piece_id
+left join can_returns as returned on returned.piece_id = piece.piece_id
+left join piece_looks as look on look.piece_look_id =
+  (select max(newest.piece_look_id) from piece_looks as newest where newest.piece_id = piece.piece_id)`,
   `create trigger can_movements_never_below_zero before insert on can_movements
 when new.change < 0
   and (select coalesce(sum(change), 0) from can_movements where can_id = new.can_id) + new.change < 0

@@ -14,7 +14,7 @@ export type MockUpRecord = {
 const nominalUncertainty_nm = 50_800;
 const catalogueUncertainty_nm = 38_100;
 
-/** How well a piece's height is known by itself, one standard deviation, the micrometer's shared error apart. */
+/** How well a height is known where nothing was written down with it, the micrometer's shared error apart. */
 export function heightUncertainty_nm(heightFrom: Piece['heightFrom'], settings: Settings): number {
   switch (heightFrom) {
     case 'measured':
@@ -39,7 +39,7 @@ export function packEvidence(
     pieces: [...pieces.values()].map((piece) => ({
       id: pieceName(piece.pieceId),
       height: piece.height_nm,
-      standardUncertainty: heightUncertainty_nm(piece.heightFrom, settings),
+      standardUncertainty: piece.standardUncertainty_nm ?? heightUncertainty_nm(piece.heightFrom, settings),
     })),
     sharedMicrometerUncertainty: settings.micrometerUncertainty_nm,
     restack: settings.restack_nm,

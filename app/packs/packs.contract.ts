@@ -13,6 +13,8 @@ export const piece = z.strictObject({
   height_nm: length_nm,
   /** measured: by micrometer. nominal: nobody measured it. catalogue: as sold. */
   heightFrom: z.enum(['measured', 'nominal', 'catalogue']),
+  /** Of the micrometer that measured it; null where that was not written down. */
+  standardUncertainty_nm: length_nm.positive().nullable(),
 });
 
 /** Where the piece of a slot comes from. */

@@ -14,7 +14,10 @@ export const can = z.strictObject({
   count: z.int().nonnegative(),
 });
 
-/** read again: it came out of a pack since it was last measured. do not use: discarded, or looked over and rejected. */
+/**
+ * read again: it came out of a pack since it was last measured. do not use: discarded, looked over and rejected, or
+ * put among the others of a can; such a one may still sit in a unit.
+ */
 export const plateStates = ['free', 'in a unit', 'read again', 'do not use'] as const;
 export const flatness = ['flat', 'not flat', 'not tried'] as const;
 
@@ -66,7 +69,7 @@ export const outlineLine = z.strictObject({
   kinds: z.array(z.enum(pieceKinds)),
   /** Packs of the newest spec sheets that it fits. */
   packs: z.array(z.strictObject({ familyId: id, familyName: z.string(), packId: id, packName: z.string() })),
-  /** Single plates that are free. */
+  /** Single plates at hand: free, or to be read again. */
   free: z.int().nonnegative(),
   /** Plates in its cans. */
   inCans: z.int().nonnegative(),
@@ -146,7 +149,12 @@ export const platesContract = {
   ),
   'stock.putInCan': write(
     'a free plate goes among the others of the can of its height; it is not told apart any more',
-    z.strictObject({ pieceId: id, by: id }),
+    z.strictObject({
+      pieceId: id,
+      /** Cans are for heights rounded to whole classes of this width; null: the can of its very height. */
+      class_nm: length_nm.positive().nullable().default(null),
+      by: id,
+    }),
     z.strictObject({ canId: id }),
   ),
   'stock.getReach': read(
@@ -175,7 +183,10 @@ export const platesContract = {
         }),
       ),
       covered: z.int().nonnegative(),
-      /** The best one height to buy, then the best two. */
+      /**
+       * The best one height to buy, then the best two: of those the slots list as made, or else of whole half thou
+       * (hundredths of a millimetre) from 20 below the thinnest known to 20 above the thickest.
+       */
       buy: z.array(z.strictObject({ heights_nm: z.array(length_nm), covers: z.int().nonnegative() })),
       sentence: z.string(),
     }),

@@ -1,7 +1,7 @@
 // Mock-ups in and out of the file.
 import type { Piece } from '../../app/packs/packs.contract.ts';
 import type { Reading, Writing } from '../database/tables.ts';
-import { pieceOfRow } from '../stock/stock.repository.ts';
+import { pieceOfRow } from '../stock/plates.repository.ts';
 
 export async function newestMockUpId(reading: Reading, jobId: number, packId: number): Promise<number | undefined> {
   const row = await reading

@@ -13,8 +13,9 @@ import { accepted, found, Refused } from '../database/errors.ts';
 import type { Reading, Writing } from '../database/tables.ts';
 import { jobAtWork } from '../jobs/jobs.service.ts';
 import { personAtWork } from '../shop/shop.service.ts';
-import { findPiece, listCans, listLoosePieces } from '../stock/stock.repository.ts';
-import { nominalPieceForSlot, pieceForSlot } from '../stock/stock.service.ts';
+import { listCans } from '../stock/cans.repository.ts';
+import { findPiece, listLoosePieces } from '../stock/plates.repository.ts';
+import { nominalPieceForSlot, pieceForSlot, pieceThatStays } from '../stock/plates-for-slots.service.ts';
 import { type MockUpAtHand, packAtHand, readOf, recordOf } from './pack-at-hand.service.ts';
 import * as repository from './packs.repository.ts';
 
@@ -140,10 +141,12 @@ async function fillSlots(
     const name = slotName(pack.slots, index);
     if (given.length > 1) throw new Refused('slot-taken', `${pack.name}, ${name}: one slot takes one piece.`);
     const [one] = given;
+    const before = last?.pieces.find((each) => each.slotId === slot.slotId)?.piece.pieceId;
     const pieceId = one
       ? await pieceForSlot(writing, now, slot, one.from, input)
-      : (last?.pieces.find((each) => each.slotId === slot.slotId)?.piece.pieceId ??
-        (await nominalPieceForSlot(writing, now, slot, `${pack.name}, ${name}`, input.by)));
+      : before !== undefined
+        ? await pieceThatStays(writing, before, input)
+        : await nominalPieceForSlot(writing, now, slot, `${pack.name}, ${name}`, input.by);
     fitted.push({ slotId: slot.slotId, piece: found(await findPiece(writing, pieceId), 'plate') });
   }
   const twice = fitted.find((each, index) =>

@@ -2,7 +2,7 @@
 import type { Generated } from 'kysely';
 import type { PieceKind } from '../../app/specs/spec-sheet.ts';
 import type { coreDirections, coreEndings, MovementKind, PartKind } from '../../app/stock/parts.contract.ts';
-import type { Flatness } from '../../app/stock/plates.contract.ts';
+import type { Flatness, PlateState } from '../../app/stock/plates.contract.ts';
 
 export interface PiecesTable {
   piece_id: Generated<number>;
@@ -52,6 +52,18 @@ export interface PiecesAsKnownView {
   measured_by: number;
 }
 
+/** Each piece with where it is and whether it may be used. */
+export interface PlatesAsKnownView extends PiecesAsKnownView {
+  state: PlateState;
+  /** Told apart from others: not among those of a can, nor written down by mistake. */
+  is_single: 0 | 1;
+  /** The mock-up that it sits in now. */
+  mock_up_id: number | null;
+  returned_can_id: number | null;
+  discard_reason: string | null;
+  piece_look_id: number | null;
+}
+
 export interface PieceLooksTable {
   piece_look_id: Generated<number>;
   piece_id: number;
@@ -69,6 +81,7 @@ export interface PieceLooksTable {
 export interface DiscardsTable {
   piece_id: number;
   reason: string;
+  was_mistyped: Generated<0 | 1>;
   discarded_at: string;
   discarded_by: number;
 }
@@ -87,6 +100,7 @@ export interface CanMovementsTable {
   reason: string;
   typed: Generated<string>;
   batch_id: number | null;
+  takes_back_id: number | null;
   moved_at: string;
   moved_by: number;
 }
@@ -186,6 +200,7 @@ export type StockTables = {
   pieces: PiecesTable;
   piece_heights: PieceHeightsTable;
   pieces_as_known: PiecesAsKnownView;
+  plates_as_known: PlatesAsKnownView;
   discards: DiscardsTable;
   cans: CansTable;
   can_movements: CanMovementsTable;

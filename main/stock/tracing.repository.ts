@@ -176,5 +176,12 @@ export async function findJobId(reading: Reading, jobId: number): Promise<number
 }
 
 export function platesTagged(reading: Reading, tag: string) {
-  return reading.selectFrom('pieces').select(['piece_id', 'outline']).where('tag', '=', tag).limit(2).execute();
+  return reading
+    .selectFrom('pieces')
+    .leftJoin('discards', 'discards.piece_id', 'pieces.piece_id')
+    .select(['pieces.piece_id', 'pieces.outline'])
+    .where('pieces.tag', '=', tag)
+    .where((row) => row.or([row('was_mistyped', 'is', null), row('was_mistyped', '=', 0)]))
+    .limit(2)
+    .execute();
 }

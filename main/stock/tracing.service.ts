@@ -6,9 +6,10 @@ import { found } from '../database/errors.ts';
 import type { Reading } from '../database/tables.ts';
 import { getTake } from '../readings/readings.service.ts';
 import { getSettings } from '../shop/shop.service.ts';
+import { findCan } from './cans.repository.ts';
 import { findBatch, listBatches } from './ledger.repository.ts';
 import { findPart, findPartNumbered } from './parts.repository.ts';
-import { findCan, findPiece } from './stock.repository.ts';
+import { findPiece } from './plates.repository.ts';
 import * as repository from './tracing.repository.ts';
 
 type Step = { of: Traced; says: string };

@@ -232,7 +232,7 @@ function fillOneRowOf(connection: Sqlite.Database, table: string, jobId: number)
     insert into piece_height_points values (1, 1, 1955800);
     insert into piece_looks values (1, 1, 'flat', null, 0, 0, 0, 1, '', ${at}, 1);
     insert into can_returns values (1, 1, ${at}, 1);
-    insert into discards values (1, 'hot spots', ${at}, 1);
+    insert into discards values (1, 'hot spots', ${at}, 1, 0);
     insert into mock_ups (mock_up_id, job_id, pack_id, number, note, made_at, made_by)
       select 1, ${jobId}, min(pack_id), 0, '', ${at}, 1 from packs;
     insert into mock_up_pieces select 1, min(slot_id), 1 from slots;

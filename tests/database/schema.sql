@@ -3,6 +3,29 @@ select pieces.*, height_nm, height_from, micrometer, standard_uncertainty_nm, me
 from pieces join piece_heights on piece_height_id =
   (select max(newest.piece_height_id) from piece_heights as newest where newest.piece_id = pieces.piece_id);
 
+CREATE VIEW plates_as_known as
+select piece.*,
+  case
+    when returned.piece_id is not null or discarded.piece_id is not null or look.is_usable = 0 then 'do not use'
+    when sits.mock_up_id is not null and without.mock_up_id is null then 'in a unit'
+    when without.made_at > piece.measured_at then 'read again'
+    else 'free'
+  end as state,
+  returned.piece_id is null and coalesce(discarded.was_mistyped, 0) = 0 as is_single,
+  iif(without.mock_up_id is null, sits.mock_up_id, null) as mock_up_id,
+  returned.can_id as returned_can_id,
+  discarded.reason as discard_reason,
+  look.piece_look_id
+from pieces_as_known as piece
+left join mock_ups as sits on sits.mock_up_id =
+  (select max(mock_up_id) from mock_up_pieces where mock_up_pieces.piece_id = piece.piece_id)
+left join mock_ups as without
+  on without.job_id = sits.job_id and without.pack_id = sits.pack_id and without.number = sits.number + 1
+left join discards as discarded on discarded.piece_id = piece.piece_id
+left join can_returns as returned on returned.piece_id = piece.piece_id
+left join piece_looks as look on look.piece_look_id =
+  (select max(newest.piece_look_id) from piece_looks as newest where newest.piece_id = piece.piece_id);
+
 CREATE TRIGGER approvals_no_delete before delete on approvals
 begin select raise(abort, 'append-only: approvals'); end;
 
@@ -172,6 +195,12 @@ begin select raise(abort, 'append-only: pieces'); end;
 CREATE TRIGGER pieces_no_update before update on pieces
 begin select raise(abort, 'append-only: pieces'); end;
 
+CREATE TRIGGER pieces_tag_once before insert on pieces
+when new.tag <> '' and exists (select 1 from pieces
+  where outline = new.outline and tag = new.tag and piece_id <> new.piece_id
+  and piece_id not in (select piece_id from discards where was_mistyped))
+begin select raise(abort, 'tag taken: pieces'); end;
+
 CREATE TRIGGER readings_no_delete before delete on readings
 begin select raise(abort, 'append-only: readings'); end;
 
@@ -248,7 +277,7 @@ CREATE TABLE can_movements (
   reason text not null check (reason <> ''),
   moved_at text not null,
   moved_by integer not null references people
-, typed text not null default '', batch_id integer references batches) strict;
+, typed text not null default '', batch_id integer references batches, takes_back_id integer references can_movements) strict;
 
 CREATE TABLE can_returns (
   piece_id integer primary key references pieces,
@@ -348,7 +377,7 @@ CREATE TABLE discards (
   reason text not null check (reason <> ''),
   discarded_at text not null,
   discarded_by integer not null references people
-) strict;
+, was_mistyped integer not null default 0 check (was_mistyped in (0, 1))) strict;
 
 CREATE TABLE estimate_lines (
   estimate_id integer not null references estimates,
@@ -756,6 +785,8 @@ CREATE INDEX batches_of_part on batches (part_id);
 
 CREATE INDEX can_movements_of_can on can_movements (can_id);
 
+CREATE UNIQUE INDEX can_movements_taken_back on can_movements (takes_back_id) where takes_back_id is not null;
+
 CREATE INDEX cores_of_job on cores (job_id);
 
 CREATE INDEX deposits_of_job on deposits (job_id, amount_cents);
@@ -790,7 +821,7 @@ CREATE INDEX piece_heights_of_piece on piece_heights (piece_id);
 
 CREATE INDEX piece_looks_of_piece on piece_looks (piece_id);
 
-CREATE UNIQUE INDEX pieces_by_tag on pieces (outline, tag) where tag <> '';
+CREATE INDEX pieces_by_tag on pieces (outline, tag) where tag <> '';
 
 CREATE INDEX pieces_of_batch on pieces (batch_id);
 

@@ -37,6 +37,7 @@ test('plates, cans and their counts from before stand as they were once parts an
       moved_by: 1,
       typed: '',
       batch_id: null,
+      takes_back_id: null,
     },
     {
       can_movement_id: 2,
@@ -47,6 +48,7 @@ test('plates, cans and their counts from before stand as they were once parts an
       moved_by: 1,
       typed: '',
       batch_id: null,
+      takes_back_id: null,
     },
   ]);
   expect(
