@@ -1,5 +1,5 @@
 // The line that pulls a part: a number or a label's code and Enter, or a few letters and one of what they find.
-import { type KeyboardEvent, useCallback, useEffect, useRef, useState } from 'react';
+import { type KeyboardEvent, useEffect, useRef, useState } from 'react';
 import { Button } from '../../components/Button.tsx';
 import { Refusal } from '../../components/Refusal.tsx';
 import { SuggestField } from '../../components/SuggestField.tsx';
@@ -14,6 +14,13 @@ import { useFindParts } from '../stock/use-find-parts.ts';
 import styles from './PartsOfJob.module.css';
 import type { PartsOfJobActs, PartToPull } from './use-parts-of-job.ts';
 
+/** Brings the line into sight and under the hand; nothing on a ticket that is closed. */
+export function goToPullEntry(): void {
+  document.querySelector<HTMLInputElement>(`#${lineId} input[role="combobox"]`)?.focus();
+}
+
+const lineId = 'pull-a-part';
+
 export function PullEntry({ acts }: { acts: PartsOfJobActs }) {
   const [typed, setTyped] = useState('');
   const [quantity, setQuantity] = useState('1');
@@ -23,10 +30,7 @@ export function PullEntry({ acts }: { acts: PartsOfJobActs }) {
   const numberEntry = () => box.current?.querySelector<HTMLInputElement>('input[role="combobox"]');
   const quantityEntry = () => box.current?.querySelector<HTMLInputElement>('input:not([role="combobox"])');
   const { parts, suggestions } = useFindParts(chosen ? '' : typed);
-  useLetterKey(
-    'p',
-    useCallback(() => box.current?.querySelector<HTMLInputElement>('input[role="combobox"]')?.focus(), []),
-  );
+  useLetterKey('p', goToPullEntry);
 
   // A line that went back took the focus with it.
   // biome-ignore lint/correctness/useExhaustiveDependencies: after every act.
@@ -84,7 +88,7 @@ export function PullEntry({ acts }: { acts: PartsOfJobActs }) {
   const { pullError } = acts;
   const aboutCount = refusalAbout('quantity', pullError) ?? (countTyped(quantity) === null ? countRefusal : null);
   return (
-    <div ref={box} className={styles.pull} onKeyDownCapture={press}>
+    <div ref={box} id={lineId} className={styles.pull} onKeyDownCapture={press}>
       <span className={styles.number}>
         <SuggestField
           label="Pull a part (P)"

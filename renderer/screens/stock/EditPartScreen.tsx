@@ -1,6 +1,6 @@
 // What is said of a part, new or known: what it is, where it comes from, when to buy it, which units it fits.
 import { useNavigate } from '@tanstack/react-router';
-import { useState } from 'react';
+import { useRef, useState } from 'react';
 import { type Part, partKinds } from '../../../app/stock/parts.contract.ts';
 import { Button } from '../../components/Button.tsx';
 import { Checkbox } from '../../components/Checkbox.tsx';
@@ -41,6 +41,7 @@ function PartForm({ part }: { part: Part | null }) {
   const money = useMoneyWords();
   const write = useWrite('stock.savePart');
   const [isTried, setTried] = useState(false);
+  const page = useRef<HTMLDivElement>(null);
   const partId = part?.partId ?? null;
   const kept = useDraft<PartDraft>(`part ${partId ?? 'new'} in ${file}`, part ? draftOf(part, money) : blankPart);
   const draft = kept.value;
@@ -57,7 +58,12 @@ function PartForm({ part }: { part: Part | null }) {
     setTried(true);
     const input = partOf(draft, partId, person.personId);
     if (input === null || write.isPending) return;
-    write.mutate(input, { onSuccess: (saved) => leave(saved.partId) });
+    write.mutate(input, {
+      onSuccess: (saved) => leave(saved.partId),
+      // The book refuses after the form has looked for what is wrong.
+      onError: () =>
+        requestAnimationFrame(() => page.current?.querySelector<HTMLElement>('input[aria-invalid="true"]')?.focus()),
+    });
   };
   const line = (
     field: TextOfDraft,
@@ -74,7 +80,7 @@ function PartForm({ part }: { part: Part | null }) {
     />
   );
   return (
-    <>
+    <div ref={page}>
       <PageHead title={part ? part.number : 'New part'} facts={part && `${part.description}, edited`} />
       <EnterThrough label={part ? 'Edit the part' : 'New part'} onFinish={save}>
         <FormSection title="What it is" about="The number is how the shelf, the label and the supplier call it.">
@@ -122,11 +128,11 @@ function PartForm({ part }: { part: Part | null }) {
           <Button type="submit" kind="filled" keyHint="Enter" isPending={write.isPending}>
             {part ? 'Save' : 'Write it down'}
           </Button>
-          <Button onPress={() => leave(partId)}>Leave it as it was</Button>
+          <Button onPress={() => leave(partId)}>{part ? 'Leave it as it was' : 'Leave it'}</Button>
           {!isAtField(write.error) && <FailureSentence error={write.error} />}
         </div>
       </EnterThrough>
-    </>
+    </div>
   );
 }
 

@@ -13,6 +13,9 @@ export function KitContents({ part }: { part: Part }) {
         <p className="quiet">Nothing is listed yet: press E and type the numbers of its parts.</p>
       ) : (
         <Table label="In this kit" density="dense">
+          <colgroup>
+            <col className={styles.count} />
+          </colgroup>
           <thead>
             <tr>
               <ColumnHead isNumber>count</ColumnHead>

@@ -17,6 +17,9 @@ export function PartMovements({ part }: { part: Part }) {
     <section className={styles.section} aria-label="What moved">
       <h2>What moved</h2>
       <Table label="What moved" density="dense">
+        <colgroup>
+          <col className={styles.when} />
+        </colgroup>
         <thead>
           <tr>
             <ColumnHead>when</ColumnHead>

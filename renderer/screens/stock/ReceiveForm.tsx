@@ -30,8 +30,13 @@ export function ReceiveForm({ part, onDone, onLeave }: ReceiveFormProps) {
   useEscape(onLeave);
   const box = useRef<HTMLDivElement>(null);
 
+  // The hand belongs at what was refused.
+  const goToRefused = () => {
+    requestAnimationFrame(() => box.current?.querySelector<HTMLElement>('input[aria-invalid="true"]')?.focus());
+  };
   const receive = () => {
     setTried(true);
+    if (quantity === null) goToRefused();
     if (quantity === null || write.isPending) return;
     const { mark, document, receivedOn, unitCost } = typed;
     write.mutate(
@@ -47,8 +52,7 @@ export function ReceiveForm({ part, onDone, onLeave }: ReceiveFormProps) {
       {
         onSuccess: ({ batchId }) =>
           onDone({ words: `${quantity} received, ${mark.trim() || document.trim()}.`, batchId, back: -quantity }),
-        // The hand belongs at what was refused.
-        onError: () => requestAnimationFrame(() => box.current?.querySelector<HTMLElement>(refusedEntry)?.focus()),
+        onError: goToRefused,
       },
     );
   };
@@ -124,8 +128,6 @@ export function ReceiveForm({ part, onDone, onLeave }: ReceiveFormProps) {
     </div>
   );
 }
-
-const refusedEntry = 'input[aria-invalid="true"]';
 
 function isShownAtField(error: Error | null): boolean {
   return error instanceof Refused && error.field !== null && shownFields.includes(error.field);
