@@ -9,7 +9,7 @@ export type PlateCount = { readonly height_nm: number; readonly mark: PlateMark;
 
 export type HistogramRoom = {
   readonly width: number;
-  /** The room for the squares above the axis, at least five of them (80). */
+  /** The most room for the squares above the axis, at least five of them (80); few plates take less. */
   readonly height: number;
   /** The narrowest class a column may stand for; columns get wider when the plates spread further. */
   readonly class_nm: number;
@@ -20,6 +20,7 @@ type Column = { readonly middle_nm: number; readonly counts: ReadonlyMap<PlateMa
 
 const cell = 16;
 const room = { axis: 28, side: 8 } as const;
+const leastSquares = 5;
 const widerBy = [1, 2, 4, 10, 20, 40, 100, 200, 400, 1000];
 
 /**
@@ -37,32 +38,26 @@ export function plateHistogram(
   const fits = Math.max(1, Math.floor((width - 2 * room.side) / cell));
   const column_nm = class_nm * columnFactor((most - least) / class_nm, fits);
   const columns = columnsOf(present, column_nm);
-  const each = platesPerSquare(
-    columns.map((column) => [...column.counts.values()]),
-    Math.floor(height / cell),
-  );
+  const counts = columns.map((column) => [...column.counts.values()]);
+  const each = platesPerSquare(counts, Math.floor(height / cell));
+  const highest = Math.max(leastSquares, ...counts.map((column) => squaresHigh(column, each)));
+  const foot = Math.min(height, highest * cell);
   const axis = axisOf(least, most, column_nm, fits);
   const x = (amount: number) => round(room.side + ((amount - axis.from) / column_nm) * cell);
-  const base = height + 0.5;
 
   const shapes: Shape[] = columns.flatMap((column) => {
     let stacked = 0;
-    return plateMarks.flatMap((mark) => {
-      const squares = Math.ceil((column.counts.get(mark) ?? 0) / each);
-      return Array.from({ length: squares }, () => {
+    return plateMarks.flatMap((mark) =>
+      Array.from({ length: squaresHigh([column.counts.get(mark) ?? 0], each) }, () => {
         stacked += 1;
-        return plateMarkShapes(mark, x(column.middle_nm) - 7, height - stacked * cell, 14);
-      }).flat();
-    });
+        return plateMarkShapes(mark, x(column.middle_nm) - 7, foot - stacked * cell, 14);
+      }).flat(),
+    );
   });
+  const base = foot + 0.5;
   shapes.push(line(0, base, width, base, { stroke: 'ink', strokeWidth: 1 }), ...ticks(axis, x, base, words, width));
-  return {
-    medium: 'screen',
-    width,
-    height: height + room.axis,
-    title: sentence(columns, each, words),
-    shapes,
-  };
+  if (each > 1) shapes.push(text(0, textSizes.screen.small, `one square: ${each} plates`, { role: 'quiet' }));
+  return { medium: 'screen', width, height: foot + room.axis, title: sentence(columns, each, words), shapes };
 }
 
 /**
@@ -70,11 +65,14 @@ export function plateHistogram(
  * 1, 2, 5, 10, 20, 50 … Each column is its counts by mark; `squares` is at least the number of marks.
  */
 export function platesPerSquare(columns: readonly (readonly number[])[], squares: number): number {
-  const heightAt = (each: number) =>
-    Math.max(0, ...columns.map((counts) => counts.reduce((sum, count) => sum + Math.ceil(count / each), 0)));
+  const heightAt = (each: number) => Math.max(0, ...columns.map((counts) => squaresHigh(counts, each)));
   for (let decade = 1; ; decade *= 10) {
     for (const step of [1, 2, 5]) if (heightAt(step * decade) <= squares) return step * decade;
   }
+}
+
+function squaresHigh(counts: readonly number[], each: number): number {
+  return counts.reduce((sum, count) => sum + Math.ceil(count / each), 0);
 }
 
 function columnFactor(classes: number, fits: number): number {

@@ -15,8 +15,10 @@ import { SheetScreen } from '../screens/specs/SheetScreen.tsx';
 import { EditPartScreen } from '../screens/stock/EditPartScreen.tsx';
 import { ImportScreen } from '../screens/stock/ImportScreen.tsx';
 import { LabelsScreen } from '../screens/stock/LabelsScreen.tsx';
+import { MeasureScreen } from '../screens/stock/MeasureScreen.tsx';
 import { PartScreen } from '../screens/stock/PartScreen.tsx';
 import { PartsScreen } from '../screens/stock/PartsScreen.tsx';
+import { PlatesScreen, type PlatesSide } from '../screens/stock/PlatesScreen.tsx';
 import { ToBuyScreen } from '../screens/stock/ToBuyScreen.tsx';
 import { TraceScreen } from '../screens/stock/TraceScreen.tsx';
 import { ErrorScreen } from './ErrorScreen.tsx';
@@ -88,6 +90,26 @@ const editPart = createRoute({
   component: () => <EditPartScreen partId={Number(editPart.useParams().partId)} />,
 });
 
+const plates = createRoute({
+  getParentRoute: () => root,
+  path: '/stock/plates',
+  component: () => <PlatesScreen outline={null} side={{}} />,
+});
+const platesOfOutline = createRoute({
+  getParentRoute: () => root,
+  path: '/stock/plates/$outline',
+  validateSearch: ({ plate, can }: { plate?: unknown; can?: unknown }): PlatesSide => ({
+    ...(Number(plate) > 0 && { plate: Number(plate) }),
+    ...(Number(can) > 0 && { can: Number(can) }),
+  }),
+  component: () => <PlatesScreen outline={platesOfOutline.useParams().outline} side={platesOfOutline.useSearch()} />,
+});
+const measureBox = createRoute({
+  getParentRoute: () => root,
+  path: '/stock/plates/$outline/measure',
+  component: () => <MeasureScreen outline={measureBox.useParams().outline} />,
+});
+
 const toBuy = createRoute({ getParentRoute: () => root, path: '/stock/buy', component: ToBuyScreen });
 const importLists = createRoute({ getParentRoute: () => root, path: '/stock/import', component: ImportScreen });
 const trace = createRoute({
@@ -151,6 +173,9 @@ export const router = createRouter({
     importLists,
     trace,
     labels,
+    plates,
+    platesOfOutline,
+    measureBox,
     specs,
     sheet,
     earlierSheet,

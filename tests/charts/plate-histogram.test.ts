@@ -13,6 +13,7 @@ const free = (height: number, count = 1): PlateCount => ({ height_nm: thou(heigh
 const isSquare = (shape: Shape): shape is Rect => shape.kind === 'rect' && shape.depicts === 'piece';
 const squares = (chart: Chart) => chart.shapes.filter(isSquare);
 const columnOf = (square: Rect) => Math.round(square.x / 16);
+const footOf = (chart: Chart) => chart.height - 28;
 const labels = (chart: Chart) => chart.shapes.flatMap((shape) => (shape.kind === 'text' ? [shape] : []));
 
 describe('the square of a plate', () => {
@@ -47,7 +48,7 @@ describe('the histogram of an outline', () => {
     expect(
       squares(chart)
         .slice(1, 4)
-        .map((each) => Math.round((112 - each.y) / 16)),
+        .map((each) => Math.round((footOf(chart) - each.y) / 16)),
     ).toEqual([1, 2, 3]);
   });
 
@@ -95,11 +96,12 @@ describe('the histogram of an outline', () => {
     fc.assert(
       fc.property(plates, fc.integer({ min: 240, max: 700 }), (counted, width) => {
         const chart = plateHistogram(counted, words, { ...room, width });
+        expect(footOf(chart)).toBeLessThanOrEqual(room.height);
         for (const each of squares(chart)) {
           expect(each.x).toBeGreaterThanOrEqual(0);
           expect(each.x + each.width).toBeLessThanOrEqual(width);
           expect(each.y).toBeGreaterThanOrEqual(0);
-          expect(each.y + each.height).toBeLessThanOrEqual(room.height);
+          expect(each.y + each.height).toBeLessThanOrEqual(footOf(chart));
         }
         expect(squares(chart).length).toBeGreaterThan(0);
         expect(labels(chart).length).toBeGreaterThan(0);

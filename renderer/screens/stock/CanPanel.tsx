@@ -1,0 +1,125 @@
+// One can of an outline: counted, filled up, labelled, traced.
+import { useState } from 'react';
+import type { Can } from '../../../app/stock/plates.contract.ts';
+import { Button } from '../../components/Button.tsx';
+import { EmptyState } from '../../components/EmptyState.tsx';
+import { EnterThrough } from '../../components/EnterThrough.tsx';
+import { Notice } from '../../components/Notice.tsx';
+import { TextField } from '../../components/TextField.tsx';
+import { useAtBench } from '../../frame/at-bench.ts';
+import { FailureSentence } from '../../frame/FailureSentence.tsx';
+import { LinkKey } from '../../frame/LinkKey.tsx';
+import { useWrite } from '../../rpc/use-write.ts';
+import styles from './PlatePanel.module.css';
+import { PlateSidePanel } from './PlateSidePanel.tsx';
+import { useLengthWords } from './use-length-words.ts';
+
+type CanPanelProps = { can: Can | undefined; onClose: () => void };
+
+export function CanPanel({ can, onClose }: CanPanelProps) {
+  if (!can) {
+    return (
+      <EmptyState level={2} title="That can is not of this outline." act={<Button onPress={onClose}>Close</Button>} />
+    );
+  }
+  return <KnownCan can={can} onClose={onClose} />;
+}
+
+type Act = 'count' | 'add';
+/** How many were in it before, for who slipped. */
+type Done = { readonly says: string; readonly before: number };
+
+function KnownCan({ can, onClose }: { can: Can; onClose: () => void }) {
+  const words = useLengthWords();
+  const { person } = useAtBench();
+  const [act, setAct] = useState<Act | null>(null);
+  const [done, setDone] = useState<Done | null>(null);
+  const write = useWrite('stock.countCan');
+  const set = (count: number, reason: string, says: Done | null) =>
+    write.mutate(
+      { canId: can.canId, count, reason, by: person.personId },
+      {
+        onSuccess: () => {
+          setAct(null);
+          setDone(says);
+        },
+      },
+    );
+  const begin = (next: Act) => {
+    setDone(null);
+    setAct(act === next ? null : next);
+  };
+  return (
+    <PlateSidePanel title={`Can ${words.full(can.height_nm)}`} says={words.unit} onClose={onClose}>
+      <p>
+        <span className="say">{can.count}</span> {can.count === 1 ? can.kind : `${can.kind}s`} in it
+      </p>
+      <div className={styles.keys} data-acts>
+        <Button onPress={() => begin('count')}>Count it</Button>
+        <Button onPress={() => begin('add')}>Put more in</Button>
+        <LinkKey to="/stock/labels" search={{ of: `can:${can.canId}` }}>
+          Label
+        </LinkKey>
+        <LinkKey to="/stock/trace/$kind/$id" params={{ kind: 'can', id: String(can.canId) }}>
+          Trace
+        </LinkKey>
+      </div>
+      {done && (
+        <div className={styles.keys}>
+          <Notice kind="done">{done.says}</Notice>
+          <Button onPress={() => set(done.before, 'counted back', null)}>{`Back to ${done.before}`}</Button>
+        </div>
+      )}
+      {act && (
+        <CanCountForm
+          key={act}
+          act={act}
+          count={can.count}
+          isPending={write.isPending}
+          onCount={(count, reason) => set(count, reason, { says: `There are ${count} in it now.`, before: can.count })}
+        />
+      )}
+      <FailureSentence error={write.error} />
+    </PlateSidePanel>
+  );
+}
+
+type CanCountFormProps = {
+  act: Act;
+  count: number;
+  isPending: boolean;
+  onCount: (count: number, reason: string) => void;
+};
+
+function CanCountForm({ act, count, isPending, onCount }: CanCountFormProps) {
+  const [typed, setTyped] = useState('');
+  const [reason, setReason] = useState(act === 'count' ? 'counted' : 'put in');
+  const [isTried, setTried] = useState(false);
+  const isCounted = (act === 'count' ? /^\d{1,4}$/ : /^[1-9]\d{0,3}$/).test(typed.trim());
+  const keep = () => {
+    setTried(true);
+    if (!isCounted || reason.trim() === '') return;
+    onCount(act === 'count' ? Number(typed) : count + Number(typed), reason);
+  };
+  return (
+    <EnterThrough label={act === 'count' ? 'Count it' : 'Put more in'} onFinish={keep} className={styles.form}>
+      <TextField
+        label={act === 'count' ? 'How many are in it' : 'How many go in'}
+        inputMode="numeric"
+        autoFocus
+        value={typed}
+        onChange={setTyped}
+        refusal={isTried && !isCounted ? `Type a whole number from ${act === 'count' ? '0' : '1'} to 9999.` : null}
+      />
+      <TextField
+        label="Why"
+        value={reason}
+        onChange={setReason}
+        refusal={isTried && reason.trim() === '' ? 'Say why, in a word.' : null}
+      />
+      <Button type="submit" kind="filled" isPending={isPending}>
+        {act === 'count' ? 'It holds this many' : 'Put them in'}
+      </Button>
+    </EnterThrough>
+  );
+}
