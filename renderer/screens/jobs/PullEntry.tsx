@@ -16,7 +16,10 @@ import type { PartsOfJobActs, PartToPull } from './use-parts-of-job.ts';
 
 /** Brings the line into sight and under the hand; nothing on a ticket that is closed. */
 export function goToPullEntry(): void {
-  document.querySelector<HTMLInputElement>(`#${lineId} input[role="combobox"]`)?.focus();
+  const entry = document.querySelector<HTMLInputElement>(`#${lineId} input[role="combobox"]`);
+  entry?.focus();
+  // What the ticket took so far comes into sight with it.
+  entry?.scrollIntoView({ block: 'center' });
 }
 
 const lineId = 'pull-a-part';
