@@ -4,6 +4,8 @@ import * as oneUnit from './0001-one-unit.ts';
 import * as whatATakeLeansOn from './0002-what-a-take-leans-on.ts';
 import * as stock from './0003-stock.ts';
 import * as estimates from './0004-estimates.ts';
+import * as doorToDoor from './0005-door-to-door.ts';
+import * as photos from './0006-photos.ts';
 
 export { applicationId } from './0001-one-unit.ts';
 
@@ -12,4 +14,6 @@ export const migrations: Record<string, Migration> = {
   '0002-what-a-take-leans-on': whatATakeLeansOn,
   '0003-stock': stock,
   '0004-estimates': estimates,
+  '0005-door-to-door': doorToDoor,
+  '0006-photos': photos,
 };

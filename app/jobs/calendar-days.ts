@@ -21,6 +21,11 @@ export function daysBetween(from: string, until: string): number {
   return Math.round((Date.parse(until) - Date.parse(from)) / dayLength_ms);
 }
 
+/** The day so many calendar days after another, yyyy-mm-dd. */
+export function dayAfter(day: string, days: number): string {
+  return new Date(Date.parse(day) + days * dayLength_ms).toISOString().slice(0, 10);
+}
+
 /** "today", "1 day", "12 days". */
 export function daysWords(days: number): string {
   if (days <= 0) return 'today';

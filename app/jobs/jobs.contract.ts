@@ -1,18 +1,18 @@
 // The ticket: from check-in through its stages, with every check of the spec and where it stands.
 import { z } from 'zod';
-import { done, id, instant, line, nothing, requiredLine, text } from '../contract/fields.ts';
+import { done, id, instant, line, requiredLine, text } from '../contract/fields.ts';
 import { read, write } from '../contract/method.ts';
 import { customer } from '../customers/customers.contract.ts';
 import { phases, verdict } from '../readings/readings.contract.ts';
 import { methods } from '../specs/spec-sheet.ts';
 import { savedCheck } from '../specs/specs.contract.ts';
 import { unit, uses } from '../units/units.contract.ts';
+import { blankDiagnosis, diagnosis, doorContract, intake, promise } from './door.contract.ts';
 import { estimateContract } from './estimate.contract.ts';
+import { missingNeed, passedOver, signOff, stage, stagesContract } from './stages.contract.ts';
 
 export const distanceUnits = ['miles', 'km', 'passes'] as const;
 export const distance = z.strictObject({ amount: z.int().nonnegative().max(10_000_000), unit: z.enum(distanceUnits) });
-
-export const stage = z.strictObject({ stageId: id, name: requiredLine, isClosed: z.boolean() });
 
 /** Where a check stands after one take. Amounts are base units of the check's quantity. */
 export const standing = z.strictObject({
@@ -48,14 +48,27 @@ export const job = z.strictObject({
   customer,
   unit,
   revisionNumber: z.int().positive(),
+  /** As it was written down last. */
   complaint: text,
+  diagnosis: intake.shape.diagnosis,
   caseTag: line,
   distance: distance.nullable(),
   openedAt: instant,
   openedBy: z.string(),
+  promised: promise.nullable(),
+  signOff: signOff.nullable(),
   isClosed: z.boolean(),
   stageId: id,
-  stages: z.array(stage.extend({ enteredAt: instant.nullable(), enteredBy: z.string().nullable() })),
+  stages: z.array(
+    stage.extend({
+      enteredAt: instant.nullable(),
+      enteredBy: z.string().nullable(),
+      /** What it asks for and has not got as the job stands. */
+      missing: z.array(missingNeed),
+    }),
+  ),
+  /** What the job went on without, in order. */
+  passedOver: z.array(passedOver),
   packs: z.array(z.strictObject({ packId: id, name: requiredLine, mockUpNumber: z.int().nonnegative().nullable() })),
   checks: z.array(checkOfJob),
   /** What the readings decided between: "sealing-ring groove: 90 wide". */
@@ -71,6 +84,10 @@ export const jobLine = z.strictObject({
   stageName: z.string(),
   isClosed: z.boolean(),
   openedAt: instant,
+  /** When it came into its stage, and who moved it there. */
+  enteredAt: instant,
+  enteredBy: z.string(),
+  promisedOn: z.iso.date().nullable(),
   customerName: z.string(),
   familyName: z.string(),
   serial: z.string(),
@@ -83,9 +100,10 @@ export const copies = ['shop', 'customer'] as const;
 
 export const jobsContract = {
   ...estimateContract,
-  'jobs.listStages': read('the stages a job goes through, in order', nothing, z.array(stage)),
+  ...stagesContract,
+  ...doorContract,
   'jobs.listJobs': read(
-    'jobs whose number, customer, unit, vehicle or complaint holds this text, newest first',
+    'jobs of which anything written down holds each of these words or parts of words, newest first, 500 at most',
     z.strictObject({ text: line, includeClosed: z.boolean() }),
     z.array(jobLine),
   ),
@@ -104,11 +122,12 @@ export const jobsContract = {
       complaint: text,
       caseTag: line,
       distance: distance.nullable(),
+      diagnosis: diagnosis.default(blankDiagnosis),
+      promisedOn: z.iso.date().nullable().default(null),
       by: id,
     }),
     z.strictObject({ jobId: id, number: z.int().positive() }),
   ),
-  'jobs.moveToStage': write('move a job to a stage', z.strictObject({ jobId: id, stageId: id, by: id }), done),
   'jobs.overrideCheck': write(
     'let a check stand as it is, with a reason',
     z.strictObject({ jobId: id, checkId: id, reason: requiredLine, by: id }),
@@ -125,4 +144,3 @@ export type Job = z.infer<typeof job>;
 export type JobLine = z.infer<typeof jobLine>;
 export type CheckOfJob = z.infer<typeof checkOfJob>;
 export type Standing = z.infer<typeof standing>;
-export type Stage = z.infer<typeof stage>;

@@ -1,17 +1,30 @@
 // Jobs, from the contract to the services.
 import type { Handlers } from '../rpc/handler.ts';
 import { printBuildReport } from './build-report.service.ts';
+import * as door from './door.service.ts';
 import { estimateHandlers } from './estimate.handlers.ts';
-import { checkIn, listJobs, listStages, moveToStage, overrideCheck } from './jobs.service.ts';
+import { checkIn, listJobs, overrideCheck } from './jobs.service.ts';
+import * as stages from './stages.service.ts';
 import { getJob } from './ticket.service.ts';
 
 export const jobsHandlers: Handlers<'jobs'> = {
   ...estimateHandlers,
-  'jobs.listStages': (desk) => desk.shop().read(listStages),
+  'jobs.listStages': (desk) => desk.shop().read(stages.listStages),
+  'jobs.changeStageNeeds': (desk, input) => desk.shop().write((writing) => stages.changeStageNeeds(writing, input)),
+  'jobs.listMissing': (desk, input) => desk.shop().read((reading) => stages.listMissing(reading, input)),
+  'jobs.listWithStock': (desk, input) => desk.shop().read((reading) => stages.listWithStock(reading, input)),
+  'jobs.signOff': (desk, input) => desk.shop().write((writing, now) => stages.signOff(writing, now, input)),
   'jobs.listJobs': (desk, input) => desk.shop().read((reading) => listJobs(reading, input)),
   'jobs.getJob': (desk, input) => desk.shop().read((reading) => getJob(reading, input)),
   'jobs.checkIn': (desk, input) => desk.shop().write((writing, now) => checkIn(writing, now, input)),
-  'jobs.moveToStage': (desk, input) => desk.shop().write((writing, now) => moveToStage(writing, now, input)),
+  'jobs.moveToStage': (desk, input) => desk.shop().write((writing, now) => stages.moveToStage(writing, now, input)),
+  'jobs.listIntakes': (desk, input) => desk.shop().read((reading) => door.listIntakes(reading, input)),
+  'jobs.correctIntake': (desk, input) => desk.shop().write((writing, now) => door.correctIntake(writing, now, input)),
+  'jobs.listVisits': (desk, input) => desk.shop().read((reading) => door.listVisits(reading, input)),
+  'jobs.listPromises': (desk, input) => desk.shop().read((reading) => door.listPromises(reading, input)),
+  'jobs.promiseDay': (desk, input) => desk.shop().write((writing, now) => door.promiseDay(writing, now, input)),
+  'jobs.listCalls': (desk, input) => desk.shop().read((reading) => door.listCalls(reading, input)),
+  'jobs.logCall': (desk, input) => desk.shop().write((writing, now) => door.logCall(writing, now, input)),
   'jobs.overrideCheck': (desk, input) => desk.shop().write((writing, now) => overrideCheck(writing, now, input)),
   'jobs.printBuildReport': (desk, input) => printBuildReport(desk.shop(), input),
 };

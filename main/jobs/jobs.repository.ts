@@ -1,9 +1,6 @@
 // Tickets in and out of the file.
-import type { Reading, Writing } from '../database/tables.ts';
-
-export function listStages(reading: Reading) {
-  return reading.selectFrom('stages').selectAll().orderBy('position').execute();
-}
+import { type ExpressionBuilder, sql } from 'kysely';
+import type { Reading, Tables, Writing } from '../database/tables.ts';
 
 export function findJob(reading: Reading, jobId: number) {
   return reading
@@ -19,12 +16,10 @@ export function findJob(reading: Reading, jobId: number) {
 /** The stage a job is in: that of its newest entry. */
 export function currentStage(reading: Reading, jobId: number) {
   return reading
-    .selectFrom('stage_entries')
-    .innerJoin('stages', 'stages.stage_id', 'stage_entries.stage_id')
+    .selectFrom('jobs_in_stages')
+    .innerJoin('stages', 'stages.stage_id', 'jobs_in_stages.stage_id')
     .selectAll('stages')
     .where('job_id', '=', jobId)
-    .orderBy('stage_entry_id', 'desc')
-    .limit(1)
     .executeTakeFirstOrThrow();
 }
 
@@ -32,32 +27,27 @@ export function listStageEntries(reading: Reading, jobId: number) {
   return reading
     .selectFrom('stage_entries')
     .innerJoin('people', 'people.person_id', 'stage_entries.entered_by')
-    .select(['stage_id', 'entered_at', 'initials'])
+    .innerJoin('stages', 'stages.stage_id', 'stage_entries.stage_id')
+    .select(['stage_entry_id', 'stage_entries.stage_id', 'stages.name', 'entered_at', 'initials'])
     .where('job_id', '=', jobId)
     .orderBy('stage_entry_id')
     .execute();
 }
 
-export function listJobs(reading: Reading, filter: { text: string; includeClosed: boolean }) {
-  const fragment = `%${filter.text.replace(/[\\%_]/g, '\\$&')}%`;
+/** Jobs by what is written down of them, newest first. Every word must be held somewhere; none holds for all. */
+export function listJobs(reading: Reading, filter: { words: readonly string[]; includeClosed: boolean }) {
+  const isIndexed = (word: string) => [...word].length >= 3;
+  const indexed = filter.words.filter(isIndexed);
+  const short = filter.words.filter((word) => !isIndexed(word));
   return reading
     .selectFrom('jobs')
     .innerJoin('customers', 'customers.customer_id', 'jobs.customer_id')
     .innerJoin('units', 'units.unit_id', 'jobs.unit_id')
     .innerJoin('families', 'families.family_id', 'units.family_id')
-    .innerJoin('stage_entries', (join) =>
-      join.on((row) =>
-        row(
-          'stage_entries.stage_entry_id',
-          '=',
-          row
-            .selectFrom('stage_entries as newest')
-            .whereRef('newest.job_id', '=', 'jobs.job_id')
-            .select((entry) => entry.fn.max('newest.stage_entry_id').as('newest')),
-        ),
-      ),
-    )
-    .innerJoin('stages', 'stages.stage_id', 'stage_entries.stage_id')
+    .innerJoin('jobs_in_stages', 'jobs_in_stages.job_id', 'jobs.job_id')
+    .innerJoin('stages', 'stages.stage_id', 'jobs_in_stages.stage_id')
+    .innerJoin('stage_entries', 'stage_entries.stage_entry_id', 'jobs_in_stages.stage_entry_id')
+    .innerJoin('people', 'people.person_id', 'stage_entries.entered_by')
     .select([
       'jobs.job_id as jobId',
       'jobs.number',
@@ -65,27 +55,90 @@ export function listJobs(reading: Reading, filter: { text: string; includeClosed
       'stages.name as stageName',
       'stages.is_closed',
       'jobs.opened_at as openedAt',
+      'stage_entries.entered_at as enteredAt',
+      'people.initials as enteredBy',
       'customers.name as customerName',
       'families.name as familyName',
       'units.serial',
       'units.vehicle',
       'units.use',
-      'jobs.complaint',
     ])
-    .where((row) =>
-      row.or([
-        row('customers.name', 'like', fragment),
-        row('families.name', 'like', fragment),
-        row('units.serial', 'like', fragment),
-        row('units.vehicle', 'like', fragment),
-        row('jobs.complaint', 'like', fragment),
-        row('jobs.case_tag', 'like', fragment),
-        row(row.cast<string>('jobs.number', 'text'), 'like', fragment),
-      ]),
+    .select((row) => [newestComplaint(row).as('complaint'), newestPromise(row).as('promisedOn')])
+    .$if(indexed.length > 0, (query) => query.where('jobs.job_id', 'in', (row) => jobsHolding(row, indexed)))
+    .$if(short.length > 0, (query) =>
+      query.where((row) =>
+        row.exists(
+          row
+            .selectFrom('job_words')
+            .select('job_words.rowid')
+            .whereRef('job_words.rowid', '=', 'jobs.job_id')
+            .where((held) => held.and(short.map(holdsShort))),
+        ),
+      ),
     )
     .$if(!filter.includeClosed, (query) => query.where('stages.is_closed', '=', 0))
-    .orderBy('jobs.number', 'desc')
+    .orderBy('jobs.job_id', 'desc')
     .limit(500)
+    .execute();
+}
+
+type Within = ExpressionBuilder<Tables, 'jobs'>;
+
+function jobsHolding(row: Pick<Within, 'selectFrom'>, words: readonly string[]) {
+  const all = words.map((word) => `"${word.replaceAll('"', '""')}"`).join(' AND ');
+  return row.selectFrom('job_words').select('job_words.rowid').where(sql<boolean>`job_words match ${all}`);
+}
+
+function holdsShort(word: string) {
+  const fragment = `%${word.replace(/[\\%_]/g, '\\$&')}%`;
+  return sql<boolean>`job_words.words like ${fragment} escape '\\'`;
+}
+
+// Every job has an intake from the moment it is opened.
+function newestComplaint(row: Within) {
+  const newest = row
+    .selectFrom('intakes')
+    .select('intakes.complaint')
+    .whereRef('intakes.job_id', '=', 'jobs.job_id')
+    .orderBy('intakes.intake_id', 'desc')
+    .limit(1);
+  return row.fn.coalesce(newest, row.val(''));
+}
+
+function newestPromise(row: Within) {
+  return row
+    .selectFrom('promises')
+    .select('promises.promised_on')
+    .whereRef('promises.job_id', '=', 'jobs.job_id')
+    .orderBy('promises.promise_id', 'desc')
+    .limit(1);
+}
+
+/** Every visit of these units, newest first. */
+export function listVisits(reading: Reading, of: { unitId: number | null; serial: string }) {
+  return reading
+    .selectFrom('jobs')
+    .innerJoin('units', 'units.unit_id', 'jobs.unit_id')
+    .innerJoin('customers', 'customers.customer_id', 'jobs.customer_id')
+    .innerJoin('jobs_in_stages', 'jobs_in_stages.job_id', 'jobs.job_id')
+    .innerJoin('stages', 'stages.stage_id', 'jobs_in_stages.stage_id')
+    .select([
+      'jobs.job_id as jobId',
+      'jobs.number',
+      'jobs.opened_at as openedAt',
+      'stages.name as stageName',
+      'stages.is_closed',
+      'customers.name as customerName',
+    ])
+    .select((row) => newestComplaint(row).as('complaint'))
+    .where((row) =>
+      row.or([
+        row('units.unit_id', '=', of.unitId ?? 0),
+        row.and([row(sql`units.serial collate nocase`, '=', of.serial), row('units.serial', '<>', '')]),
+      ]),
+    )
+    .orderBy('jobs.job_id', 'desc')
+    .limit(50)
     .execute();
 }
 
@@ -104,7 +157,6 @@ export async function insertJob(
     customerId: number;
     unitId: number;
     revisionId: number;
-    complaint: string;
     caseTag: string;
     distance: { amount: number; unit: 'miles' | 'km' | 'passes' } | null;
     by: number;
@@ -118,7 +170,6 @@ export async function insertJob(
       customer_id: job.customerId,
       unit_id: job.unitId,
       revision_id: job.revisionId,
-      complaint: job.complaint,
       case_tag: job.caseTag,
       distance_amount: job.distance?.amount ?? null,
       distance_unit: job.distance?.unit ?? null,
@@ -128,16 +179,6 @@ export async function insertJob(
     .returning('job_id')
     .executeTakeFirstOrThrow();
   return job_id;
-}
-
-export async function enterStage(
-  writing: Writing,
-  entry: { jobId: number; stageId: number; by: number; now: string },
-): Promise<void> {
-  await writing
-    .insertInto('stage_entries')
-    .values({ job_id: entry.jobId, stage_id: entry.stageId, entered_at: entry.now, entered_by: entry.by })
-    .execute();
 }
 
 export async function insertOverride(

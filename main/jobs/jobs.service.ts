@@ -1,4 +1,6 @@
-// The ticket as a thing that is opened, moved and closed. What its readings say is in ticket.service.
+// The ticket as a thing that is opened and looked for. What its readings say is in ticket.service, how it moves on in
+// stages.service.
+import type { Diagnosis } from '../../app/jobs/door.contract.ts';
 import type { Use } from '../../app/units/units.contract.ts';
 import { customerAtCheckIn } from '../customers/customers.service.ts';
 import { found, Refused } from '../database/errors.ts';
@@ -6,15 +8,13 @@ import type { Reading, Writing } from '../database/tables.ts';
 import { personAtWork } from '../shop/shop.service.ts';
 import { findCheck, newestRevision } from '../specs/specs.repository.ts';
 import { unitAtCheckIn } from '../units/units.service.ts';
+import { insertIntake, insertPromise } from './door.repository.ts';
 import * as repository from './jobs.repository.ts';
-
-export async function listStages(reading: Reading) {
-  const stages = await repository.listStages(reading);
-  return stages.map((stage) => ({ stageId: stage.stage_id, name: stage.name, isClosed: stage.is_closed === 1 }));
-}
+import { enterStage, listStages } from './stages.repository.ts';
 
 export async function listJobs(reading: Reading, input: { text: string; includeClosed: boolean }) {
-  const rows = await repository.listJobs(reading, input);
+  const words = input.text.split(/\s+/).filter((word) => word !== '');
+  const rows = await repository.listJobs(reading, { ...input, words });
   return rows.map(({ is_closed, ...row }) => ({ ...row, isClosed: is_closed === 1 }));
 }
 
@@ -27,6 +27,8 @@ export async function checkIn(
     complaint: string;
     caseTag: string;
     distance: { amount: number; unit: 'miles' | 'km' | 'passes' } | null;
+    diagnosis: Diagnosis;
+    promisedOn: string | null;
     by: number;
   },
 ) {
@@ -35,40 +37,22 @@ export async function checkIn(
   const unit = await unitAtCheckIn(writing, input.unit);
   const revision = found(await newestRevision(writing, unit.familyId), 'spec sheet');
   const number = await repository.nextNumber(writing);
-  const { complaint, caseTag, distance, by } = input;
+  const { complaint, diagnosis, promisedOn, caseTag, distance, by } = input;
   const jobId = await repository.insertJob(writing, {
     number,
     customerId,
     unitId: unit.unitId,
     revisionId: revision.revision_id,
-    complaint,
     caseTag,
     distance,
     by,
     now,
   });
-  const [first] = await repository.listStages(writing);
-  await repository.enterStage(writing, { jobId, stageId: found(first, 'stage').stage_id, by, now });
+  await insertIntake(writing, { jobId, complaint, diagnosis, by, now });
+  if (promisedOn !== null) await insertPromise(writing, { jobId, on: promisedOn, reason: '', by, now });
+  const [first] = await listStages(writing);
+  await enterStage(writing, { jobId, stageId: found(first, 'stage').stageId, by, now });
   return { jobId, number };
-}
-
-export async function moveToStage(
-  writing: Writing,
-  now: string,
-  input: { jobId: number; stageId: number; by: number },
-) {
-  await personAtWork(writing, input.by);
-  const job = await getJobRow(writing, input.jobId);
-  const stages = await repository.listStages(writing);
-  const stage = found(
-    stages.find((each) => each.stage_id === input.stageId),
-    'stage',
-  );
-  const current = await repository.currentStage(writing, input.jobId);
-  if (current.stage_id === stage.stage_id)
-    throw new Refused('same-stage', `Job ${job.number} is in ${stage.name} already.`);
-  await repository.enterStage(writing, { ...input, now });
-  return {};
 }
 
 export async function overrideCheck(

@@ -1,5 +1,8 @@
 // The rows of the jobs room.
 import type { Generated } from 'kysely';
+import type { Call, Diagnosis } from '../../app/jobs/door.contract.ts';
+import type { Need } from '../../app/jobs/needs.ts';
+import type { SignOff } from '../../app/jobs/stages.contract.ts';
 import type { EstimateTables } from './estimate.tables.ts';
 
 export interface StagesTable {
@@ -15,7 +18,6 @@ export interface JobsTable {
   customer_id: number;
   unit_id: number;
   revision_id: number;
-  complaint: string;
   case_tag: string;
   distance_amount: number | null;
   distance_unit: 'miles' | 'km' | 'passes' | null;
@@ -40,9 +42,85 @@ export interface OverridesTable {
   overridden_by: number;
 }
 
+export interface IntakesTable {
+  intake_id: Generated<number>;
+  job_id: number;
+  complaint: string;
+  codes: string;
+  fluid_level: Diagnosis['fluidLevel'];
+  fluid_colour: Diagnosis['fluidColour'];
+  fluid_smell: Diagnosis['fluidSmell'];
+  pan: string;
+  installed_by: string;
+  vehicle_changes: string;
+  written_at: string;
+  written_by: number;
+}
+
+export interface PromisesTable {
+  promise_id: Generated<number>;
+  job_id: number;
+  promised_on: string;
+  reason: string;
+  promised_at: string;
+  promised_by: number;
+}
+
+export interface CallsTable {
+  call_id: Generated<number>;
+  job_id: number;
+  direction: Call['direction'];
+  with_whom: string;
+  said: string;
+  logged_at: string;
+  logged_by: number;
+}
+
+export interface SignOffsTable {
+  sign_off_id: Generated<number>;
+  job_id: number;
+  place: SignOff['place'];
+  note: string;
+  signed_at: string;
+  signed_by: number;
+}
+
+export interface StageNeedsTable {
+  stage_id: number;
+  need: Need;
+}
+
+export interface NeedsPassedOverTable {
+  stage_entry_id: number;
+  stage_id: number;
+  need: Need;
+  what: string;
+  reason: string;
+}
+
+/** Kept by triggers, as is `job_words`. */
+export interface JobsInStagesTable {
+  job_id: number;
+  stage_id: number;
+  stage_entry_id: number;
+}
+
+export interface JobWordsTable {
+  rowid: number;
+  words: string;
+}
+
 export type JobsTables = EstimateTables & {
   stages: StagesTable;
   jobs: JobsTable;
   stage_entries: StageEntriesTable;
   overrides: OverridesTable;
+  intakes: IntakesTable;
+  promises: PromisesTable;
+  calls: CallsTable;
+  sign_offs: SignOffsTable;
+  stage_needs: StageNeedsTable;
+  needs_passed_over: NeedsPassedOverTable;
+  jobs_in_stages: JobsInStagesTable;
+  job_words: JobWordsTable;
 };

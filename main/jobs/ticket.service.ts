@@ -1,32 +1,37 @@
-// The whole ticket: a job with every check of its spec and where its readings stand.
-import type { CheckOfJob, Job, Standing } from '../../app/jobs/jobs.contract.ts';
+// The whole ticket: a job with what was said of it, every check of its spec, its stages and what they still ask for.
+import type { Job } from '../../app/jobs/jobs.contract.ts';
 import { missingOn } from '../../app/jobs/missing.ts';
-import type { Take } from '../../app/readings/readings.contract.ts';
-import type { SavedCheck } from '../../app/specs/specs.contract.ts';
+import { missingAt } from '../../app/jobs/stage-moves.ts';
 import { getCustomer } from '../customers/customers.service.ts';
+import { found } from '../database/errors.ts';
 import type { Reading } from '../database/tables.ts';
-import { newestMockUpNumbers } from '../packs/packs.repository.ts';
-import { takesOfJob } from '../readings/readings.service.ts';
-import { listChecks, listPacks } from '../specs/specs.repository.ts';
 import { getUnit } from '../units/units.service.ts';
-import * as repository from './jobs.repository.ts';
+import { checksOfJob } from './checks-of-job.service.ts';
+import { listIntakes, listPromises } from './door.repository.ts';
+import { currentStage, listStageEntries } from './jobs.repository.ts';
 import { getJobRow } from './jobs.service.ts';
+import { needFactsOf, newestSignOff, packsOfJob } from './need-facts.service.ts';
+import { listPassedOver, listStages } from './stages.repository.ts';
 
 export async function getJob(reading: Reading, { jobId }: { jobId: number }): Promise<Job> {
   const row = await getJobRow(reading, jobId);
-  const stages = await repository.listStages(reading);
-  const entries = await repository.listStageEntries(reading, jobId);
-  const current = await repository.currentStage(reading, jobId);
-  const packs = await listPacks(reading, row.revision_id);
-  const mockUps = await newestMockUpNumbers(reading, jobId);
+  const entries = await listStageEntries(reading, jobId);
+  const current = await currentStage(reading, jobId);
   const checks = await checksOfJob(reading, jobId, row.revision_id);
+  const facts = await needFactsOf(reading, row, { checks });
+  const [intake] = await listIntakes(reading, jobId);
+  const { complaint, diagnosis } = found(intake, 'intake');
+  const [promised = null] = await listPromises(reading, jobId);
+  const stages = await listStages(reading);
+  const passedOver = await listPassedOver(reading, jobId);
   return {
     jobId,
     number: row.number,
     customer: await getCustomer(reading, row.customer_id),
     unit: await getUnit(reading, row.unit_id),
     revisionNumber: row.revision_number,
-    complaint: row.complaint,
+    complaint,
+    diagnosis,
     caseTag: row.case_tag,
     distance:
       row.distance_amount === null || row.distance_unit === null
@@ -34,84 +39,33 @@ export async function getJob(reading: Reading, { jobId }: { jobId: number }): Pr
         : { amount: row.distance_amount, unit: row.distance_unit },
     openedAt: row.opened_at,
     openedBy: row.initials,
+    promised,
+    signOff: await newestSignOff(reading, jobId),
     isClosed: current.is_closed === 1,
     stageId: current.stage_id,
     stages: stages.map((stage) => {
-      const entry = entries.findLast((each) => each.stage_id === stage.stage_id);
+      const entry = entries.findLast((each) => each.stage_id === stage.stageId);
       return {
-        stageId: stage.stage_id,
-        name: stage.name,
-        isClosed: stage.is_closed === 1,
+        ...stage,
         enteredAt: entry?.entered_at ?? null,
         enteredBy: entry?.initials ?? null,
+        missing: missingAt(stage, facts),
       };
     }),
-    packs: packs.map((pack) => ({
-      packId: pack.packId,
-      name: pack.name,
-      mockUpNumber: mockUps.find((each) => each.pack_id === pack.packId)?.number ?? null,
+    passedOver: passedOver.map((each) => ({
+      stageName: each.name,
+      need: each.need,
+      what: each.what,
+      reason: each.reason,
+      at: each.entered_at,
+      by: each.initials,
     })),
+    packs: await packsOfJob(reading, row),
     checks,
     variants: checks.flatMap((check) => {
       const variantName = (check.latest ?? check.asFound)?.variantName;
       return variantName ? [{ checkName: check.name, variantName }] : [];
     }),
     missing: missingOn(checks),
-  };
-}
-
-async function checksOfJob(reading: Reading, jobId: number, revisionId: number): Promise<CheckOfJob[]> {
-  const checks = await listChecks(reading, revisionId);
-  const takes = await takesOfJob(reading, jobId, checks);
-  const overrides = await repository.listOverrides(reading, jobId);
-  return checks.map((check) => {
-    const all = takes.get(check.checkId) ?? [];
-    const latest = standingTake(all, check);
-    const override = overrides.findLast((each) => each.check_id === check.checkId);
-    // A check read again after an override speaks for itself.
-    const holds = override && (!latest || latest.startedAt <= override.overridden_at);
-    return {
-      ...check,
-      asFound: standingOf(
-        standingTake(
-          all.filter((take) => take.phase === 'as found'),
-          check,
-        ),
-      ),
-      latest: standingOf(latest),
-      override: holds ? { by: override.initials, reason: override.reason, at: override.overridden_at } : null,
-    };
-  });
-}
-
-/** The newest take that was read the way the spec means; only when there is none, the newest of another way. */
-function standingTake(takes: readonly Take[], check: SavedCheck): Take | undefined {
-  // That it would not hold air is a result too, even when no line could be read.
-  const read = takes.filter(
-    (take) => take.readings.length > 0 || take.notes.some((note) => note.what === 'will not hold air'),
-  );
-  return read.findLast((take) => take.method === check.method) ?? read.at(-1);
-}
-
-function standingOf(take: Take | undefined): Standing | null {
-  if (!take) return null;
-  const { evaluation } = take;
-  return {
-    takeId: take.takeId,
-    method: take.method,
-    phase: take.phase,
-    mockUpNumber: take.mockUpNumber,
-    value: evaluation.mean,
-    min: evaluation.min,
-    max: evaluation.max,
-    expanded: evaluation.expanded,
-    spots: evaluation.spots.length,
-    verdict: evaluation.verdict,
-    variantName: evaluation.variantName,
-    note: take.note,
-    remarks: evaluation.remarks,
-    supersededCount: take.readings.filter((reading) => reading.supersededById !== null).length,
-    at: take.startedAt,
-    by: take.by,
   };
 }

@@ -177,6 +177,11 @@ describe('what is append-only cannot be changed, not even by replacing', () => {
     'core_settlements',
     'stage_entries',
     'overrides',
+    'intakes',
+    'promises',
+    'calls',
+    'sign_offs',
+    'needs_passed_over',
     'spot_notes',
     'money_terms',
     'job_lines',
@@ -249,6 +254,11 @@ function fillOneRowOf(connection: Sqlite.Database, table: string, jobId: number)
     insert into estimate_lines values (1, 1, 1);
     insert into approvals values (1, 1, 'Tam Okoro', 'phone', 207000, '2026-11-23', '', ${at}, 1);
     insert into deposits values (1, ${jobId}, 50000, 'cash', '', ${at}, 1);
+    insert into promises values (1, ${jobId}, '2026-11-27', '', ${at}, 1);
+    insert into calls values (1, ${jobId}, 'they called', 'Tam Okoro', 'When is it done?', ${at}, 1);
+    insert into sign_offs values (1, ${jobId}, 'on stand', '', ${at}, 1);
+    insert into needs_passed_over select min(stage_entry_id), 1, 'date promised', 'no day', 'no parts yet'
+      from stage_entries;
     insert into overrides select 1, ${jobId}, min(check_id), 'because', ${at}, 1 from checks;
   `);
 }

@@ -38,6 +38,19 @@ begin select raise(abort, 'append-only: batches'); end;
 CREATE TRIGGER batches_no_update before update on batches
 begin select raise(abort, 'append-only: batches'); end;
 
+CREATE TRIGGER calls_no_delete before delete on calls
+begin select raise(abort, 'append-only: calls'); end;
+
+CREATE TRIGGER calls_no_update before update on calls
+begin select raise(abort, 'append-only: calls'); end;
+
+CREATE TRIGGER calls_to_words after insert on calls
+when new.job_id is not null and trim(new.with_whom || char(10) || new.said, char(10)) <> ''
+  and not exists (select 1 from job_words where rowid = new.job_id and instr(words, char(10) || new.with_whom || char(10) || new.said) > 0)
+begin
+  update job_words set words = words || char(10) || new.with_whom || char(10) || new.said where rowid = new.job_id;
+end;
+
 CREATE TRIGGER can_movements_never_below_zero before insert on can_movements
 when new.change < 0
   and (select coalesce(sum(change), 0) from can_movements where can_id = new.can_id) + new.change < 0
@@ -104,6 +117,19 @@ begin select raise(abort, 'append-only: estimates'); end;
 CREATE TRIGGER estimates_no_update before update on estimates
 begin select raise(abort, 'append-only: estimates'); end;
 
+CREATE TRIGGER intakes_no_delete before delete on intakes
+begin select raise(abort, 'append-only: intakes'); end;
+
+CREATE TRIGGER intakes_no_update before update on intakes
+begin select raise(abort, 'append-only: intakes'); end;
+
+CREATE TRIGGER intakes_to_words after insert on intakes
+when new.job_id is not null and trim(new.complaint || char(10) || new.codes || char(10) || new.pan || char(10) || new.installed_by || char(10) || new.vehicle_changes, char(10)) <> ''
+  and not exists (select 1 from job_words where rowid = new.job_id and instr(words, char(10) || new.complaint || char(10) || new.codes || char(10) || new.pan || char(10) || new.installed_by || char(10) || new.vehicle_changes) > 0)
+begin
+  update job_words set words = words || char(10) || new.complaint || char(10) || new.codes || char(10) || new.pan || char(10) || new.installed_by || char(10) || new.vehicle_changes where rowid = new.job_id;
+end;
+
 CREATE TRIGGER job_line_ends_no_delete before delete on job_line_ends
 begin select raise(abort, 'append-only: job_line_ends'); end;
 
@@ -115,6 +141,14 @@ begin select raise(abort, 'append-only: job_lines'); end;
 
 CREATE TRIGGER job_lines_no_update before update on job_lines
 begin select raise(abort, 'append-only: job_lines'); end;
+
+CREATE TRIGGER jobs_to_words after insert on jobs
+begin
+  insert into job_words (rowid, words)
+  select new.job_id, concat_ws(char(10), new.number, new.case_tag, customers.name, customers.phone, families.name, serial, vehicle)
+  from customers, units join families using (family_id)
+  where customers.customer_id = new.customer_id and units.unit_id = new.unit_id;
+end;
 
 CREATE TRIGGER kit_batch_lines_no_delete before delete on kit_batch_lines
 begin select raise(abort, 'append-only: kit_batch_lines'); end;
@@ -128,11 +162,25 @@ begin select raise(abort, 'append-only: mock_up_pieces'); end;
 CREATE TRIGGER mock_up_pieces_no_update before update on mock_up_pieces
 begin select raise(abort, 'append-only: mock_up_pieces'); end;
 
+CREATE TRIGGER mock_up_pieces_to_words after insert on mock_up_pieces
+when (select job_id from mock_ups where mock_up_id = new.mock_up_id) is not null and trim((select tag from pieces where piece_id = new.piece_id), char(10)) <> ''
+  and not exists (select 1 from job_words where rowid = (select job_id from mock_ups where mock_up_id = new.mock_up_id) and instr(words, char(10) || (select tag from pieces where piece_id = new.piece_id)) > 0)
+begin
+  update job_words set words = words || char(10) || (select tag from pieces where piece_id = new.piece_id) where rowid = (select job_id from mock_ups where mock_up_id = new.mock_up_id);
+end;
+
 CREATE TRIGGER mock_ups_no_delete before delete on mock_ups
 begin select raise(abort, 'append-only: mock_ups'); end;
 
 CREATE TRIGGER mock_ups_no_update before update on mock_ups
 begin select raise(abort, 'append-only: mock_ups'); end;
+
+CREATE TRIGGER mock_ups_to_words after insert on mock_ups
+when new.job_id is not null and trim(new.note, char(10)) <> ''
+  and not exists (select 1 from job_words where rowid = new.job_id and instr(words, char(10) || new.note) > 0)
+begin
+  update job_words set words = words || char(10) || new.note where rowid = new.job_id;
+end;
 
 CREATE TRIGGER money_terms_no_delete before delete on money_terms
 begin select raise(abort, 'append-only: money_terms'); end;
@@ -157,6 +205,19 @@ when new.kind = 'return'
     where job_id = new.job_id and batch_id = new.batch_id and kind in ('pull', 'return')) + new.change > 0
 begin select raise(abort, 'more than was pulled: movements'); end;
 
+CREATE TRIGGER movements_to_words after insert on movements
+when new.job_id is not null and trim((select number || char(10) || mark from batches join parts using (part_id) where batch_id = new.batch_id), char(10)) <> ''
+  and not exists (select 1 from job_words where rowid = new.job_id and instr(words, char(10) || (select number || char(10) || mark from batches join parts using (part_id) where batch_id = new.batch_id)) > 0)
+begin
+  update job_words set words = words || char(10) || (select number || char(10) || mark from batches join parts using (part_id) where batch_id = new.batch_id) where rowid = new.job_id;
+end;
+
+CREATE TRIGGER needs_passed_over_no_delete before delete on needs_passed_over
+begin select raise(abort, 'append-only: needs_passed_over'); end;
+
+CREATE TRIGGER needs_passed_over_no_update before update on needs_passed_over
+begin select raise(abort, 'append-only: needs_passed_over'); end;
+
 CREATE TRIGGER overrides_no_delete before delete on overrides
 begin select raise(abort, 'append-only: overrides'); end;
 
@@ -170,6 +231,9 @@ begin select raise(abort, 'frozen: packs'); end;
 CREATE TRIGGER packs_frozen_update before update on packs
 when exists (select 1 from jobs where jobs.revision_id = old.revision_id)
 begin select raise(abort, 'frozen: packs'); end;
+
+CREATE TRIGGER photos_no_delete before delete on photos
+begin select raise(abort, 'append-only: photos'); end;
 
 CREATE TRIGGER piece_height_points_no_delete before delete on piece_height_points
 begin select raise(abort, 'append-only: piece_height_points'); end;
@@ -201,6 +265,12 @@ when new.tag <> '' and exists (select 1 from pieces
   and piece_id not in (select piece_id from discards where was_mistyped))
 begin select raise(abort, 'tag taken: pieces'); end;
 
+CREATE TRIGGER promises_no_delete before delete on promises
+begin select raise(abort, 'append-only: promises'); end;
+
+CREATE TRIGGER promises_no_update before update on promises
+begin select raise(abort, 'append-only: promises'); end;
+
 CREATE TRIGGER readings_no_delete before delete on readings
 begin select raise(abort, 'append-only: readings'); end;
 
@@ -221,11 +291,30 @@ begin select raise(abort, 'append-only: setups'); end;
 CREATE TRIGGER setups_no_update before update on setups
 begin select raise(abort, 'append-only: setups'); end;
 
+CREATE TRIGGER sign_offs_no_delete before delete on sign_offs
+begin select raise(abort, 'append-only: sign_offs'); end;
+
+CREATE TRIGGER sign_offs_no_update before update on sign_offs
+begin select raise(abort, 'append-only: sign_offs'); end;
+
+CREATE TRIGGER sign_offs_to_words after insert on sign_offs
+when new.job_id is not null and trim(new.note, char(10)) <> ''
+  and not exists (select 1 from job_words where rowid = new.job_id and instr(words, char(10) || new.note) > 0)
+begin
+  update job_words set words = words || char(10) || new.note where rowid = new.job_id;
+end;
+
 CREATE TRIGGER spot_notes_no_delete before delete on spot_notes
 begin select raise(abort, 'append-only: spot_notes'); end;
 
 CREATE TRIGGER spot_notes_no_update before update on spot_notes
 begin select raise(abort, 'append-only: spot_notes'); end;
+
+CREATE TRIGGER stage_entries_move_the_job after insert on stage_entries
+begin
+  insert into jobs_in_stages values (new.job_id, new.stage_id, new.stage_entry_id)
+  on conflict (job_id) do update set stage_id = excluded.stage_id, stage_entry_id = excluded.stage_entry_id;
+end;
 
 CREATE TRIGGER stage_entries_no_delete before delete on stage_entries
 begin select raise(abort, 'append-only: stage_entries'); end;
@@ -244,6 +333,13 @@ begin select raise(abort, 'append-only: takes'); end;
 
 CREATE TRIGGER takes_no_update before update on takes
 begin select raise(abort, 'append-only: takes'); end;
+
+CREATE TRIGGER takes_to_words after insert on takes
+when new.job_id is not null and trim(new.note, char(10)) <> ''
+  and not exists (select 1 from job_words where rowid = new.job_id and instr(words, char(10) || new.note) > 0)
+begin
+  update job_words set words = words || char(10) || new.note where rowid = new.job_id;
+end;
 
 CREATE TABLE approvals (
   approval_id integer primary key,
@@ -268,6 +364,16 @@ CREATE TABLE batches (
   received_at text not null,
   received_by integer not null references people,
   check (mark <> '' or document <> '' or kit_batch_id is not null)
+) strict;
+
+CREATE TABLE calls (
+  call_id integer primary key,
+  job_id integer not null references jobs,
+  direction text not null check (direction in ('they called', 'we called')),
+  with_whom text not null check (with_whom <> ''),
+  said text not null check (said <> ''),
+  logged_at text not null,
+  logged_by integer not null references people
 ) strict;
 
 CREATE TABLE can_movements (
@@ -408,6 +514,22 @@ CREATE TABLE families (
   name text not null unique check (name <> '')
 ) strict;
 
+CREATE TABLE intakes (
+  intake_id integer primary key,
+  job_id integer not null references jobs,
+  complaint text not null,
+  codes text not null,
+  fluid_level text not null check (fluid_level in ('not looked at', 'none on the stick', 'low', 'full', 'over full')),
+  fluid_colour text not null
+    check (fluid_colour in ('not looked at', 'clear red', 'dark red', 'brown', 'black', 'milky')),
+  fluid_smell text not null check (fluid_smell in ('not looked at', 'none', 'sharp', 'burnt')),
+  pan text not null,
+  installed_by text not null,
+  vehicle_changes text not null,
+  written_at text not null,
+  written_by integer not null references people
+) strict;
+
 CREATE TABLE job_line_ends (
   job_line_id integer primary key references job_lines,
   replaced_by_id integer unique references job_lines check (replaced_by_id > job_line_id),
@@ -430,19 +552,36 @@ CREATE TABLE job_lines (
   added_by integer not null references people
 ) strict;
 
+CREATE VIRTUAL TABLE job_words using fts5 (words, tokenize = 'trigram remove_diacritics 1');
+
+CREATE TABLE 'job_words_config'(k PRIMARY KEY, v) WITHOUT ROWID;
+
+CREATE TABLE 'job_words_content'(id INTEGER PRIMARY KEY, c0);
+
+CREATE TABLE 'job_words_data'(id INTEGER PRIMARY KEY, block BLOB);
+
+CREATE TABLE 'job_words_docsize'(id INTEGER PRIMARY KEY, sz BLOB);
+
+CREATE TABLE 'job_words_idx'(segid, term, pgno, PRIMARY KEY(segid, term)) WITHOUT ROWID;
+
 CREATE TABLE jobs (
   job_id integer primary key,
   number integer not null unique check (number > 0),
   customer_id integer not null references customers,
   unit_id integer not null references units,
   revision_id integer not null references revisions,
-  complaint text not null,
   case_tag text not null,
   distance_amount integer check (distance_amount >= 0),
   distance_unit text check (distance_unit in ('miles', 'km', 'passes')),
   opened_at text not null,
   opened_by integer not null references people,
   check ((distance_amount is null) = (distance_unit is null))
+) strict;
+
+CREATE TABLE jobs_in_stages (
+  job_id integer primary key references jobs,
+  stage_id integer not null references stages,
+  stage_entry_id integer not null references stage_entries
 ) strict;
 
 CREATE TABLE kit_batch_lines (
@@ -511,6 +650,15 @@ CREATE TABLE movements (
   check (kind not in ('scrap', 'count') or reason <> '')
 ) strict;
 
+CREATE TABLE needs_passed_over (
+  stage_entry_id integer not null references stage_entries,
+  stage_id integer not null references stages,
+  need text not null check (need in ('complaint said', 'as-found clearances read', 'packs entered as found', 'date promised', 'pack checks settled', 'all checks settled', 'signed off', 'cores settled', 'plates measured again')),
+  what text not null check (what <> ''),
+  reason text not null check (reason <> ''),
+  primary key (stage_entry_id, stage_id, need)
+) strict, without rowid;
+
 CREATE TABLE overrides (
   override_id integer primary key,
   job_id integer not null references jobs,
@@ -558,6 +706,27 @@ CREATE TABLE people (
   initials text not null unique check (length(initials) between 1 and 4),
   name text not null check (name <> ''),
   retired_at text
+) strict;
+
+CREATE TABLE photo_folder (
+  photo_folder_id integer primary key check (photo_folder_id = 1),
+  folder text not null
+) strict;
+
+CREATE TABLE photos (
+  photo_id integer primary key,
+  job_id integer not null references jobs,
+  sha256 text not null check (length(sha256) = 64),
+  small_sha256 text not null check (length(small_sha256) = 64),
+  width integer not null check (width > 0),
+  height integer not null check (height > 0),
+  caption text not null,
+  check_id integer references checks,
+  is_in_report integer not null check (is_in_report in (0, 1)),
+  folder_name text,
+  added_at text not null,
+  added_by integer not null references people,
+  removed_at text
 ) strict;
 
 CREATE TABLE piece_height_points (
@@ -615,6 +784,15 @@ CREATE TABLE placement_rules (
   rule text not null check (rule in ('thinnest-in', 'thickest-in', 'all-equal')),
   kind text not null check (kind in ('apply plate', 'wave plate', 'steel', 'friction', 'backing plate', 'snap ring')),
   unique (pack_id, position)
+) strict;
+
+CREATE TABLE promises (
+  promise_id integer primary key,
+  job_id integer not null references jobs,
+  promised_on text not null check (promised_on glob '[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]'),
+  reason text not null,
+  promised_at text not null,
+  promised_by integer not null references people
 ) strict;
 
 CREATE TABLE readings (
@@ -692,6 +870,15 @@ CREATE TABLE setups (
   mark text not null
 ) strict;
 
+CREATE TABLE sign_offs (
+  sign_off_id integer primary key,
+  job_id integer not null references jobs,
+  place text not null check (place in ('on stand', 'in vehicle')),
+  note text not null,
+  signed_at text not null,
+  signed_by integer not null references people
+) strict;
+
 CREATE TABLE slot_catalogue (
   slot_id integer not null references slots,
   height_nm integer not null check (height_nm > 0),
@@ -726,6 +913,12 @@ CREATE TABLE stage_entries (
   entered_at text not null,
   entered_by integer not null references people
 ) strict;
+
+CREATE TABLE stage_needs (
+  stage_id integer not null references stages,
+  need text not null check (need in ('complaint said', 'as-found clearances read', 'packs entered as found', 'date promised', 'pack checks settled', 'all checks settled', 'signed off', 'cores settled', 'plates measured again')),
+  primary key (stage_id, need)
+) strict, without rowid;
 
 CREATE TABLE stages (
   stage_id integer primary key,
@@ -783,6 +976,8 @@ CREATE INDEX batches_of_kit_batch on batches (kit_batch_id);
 
 CREATE INDEX batches_of_part on batches (part_id);
 
+CREATE INDEX calls_of_job on calls (job_id);
+
 CREATE INDEX can_movements_of_can on can_movements (can_id);
 
 CREATE UNIQUE INDEX can_movements_taken_back on can_movements (takes_back_id) where takes_back_id is not null;
@@ -793,9 +988,13 @@ CREATE INDEX deposits_of_job on deposits (job_id, amount_cents);
 
 CREATE INDEX estimate_lines_of_line on estimate_lines (job_line_id);
 
+CREATE INDEX intakes_of_job on intakes (job_id);
+
 CREATE INDEX job_lines_of_batch on job_lines (batch_id) where batch_id is not null;
 
 CREATE INDEX job_lines_of_job on job_lines (job_id);
+
+CREATE INDEX jobs_in_stages_by_stage on jobs_in_stages (stage_id);
 
 CREATE INDEX jobs_of_customer on jobs (customer_id);
 
@@ -817,6 +1016,8 @@ CREATE INDEX overrides_of_job on overrides (job_id);
 
 CREATE INDEX part_families_of_family on part_families (family_id);
 
+CREATE UNIQUE INDEX photos_once_a_job on photos (job_id, sha256) where removed_at is null;
+
 CREATE INDEX piece_heights_of_piece on piece_heights (piece_id);
 
 CREATE INDEX piece_looks_of_piece on piece_looks (piece_id);
@@ -829,7 +1030,11 @@ CREATE INDEX pieces_of_can on pieces (can_id);
 
 CREATE INDEX pieces_of_outline on pieces (outline, kind);
 
+CREATE INDEX promises_of_job on promises (job_id);
+
 CREATE INDEX readings_of_take on readings (take_id);
+
+CREATE INDEX sign_offs_of_job on sign_offs (job_id);
 
 CREATE INDEX spot_notes_of_take on spot_notes (take_id);
 
@@ -838,5 +1043,7 @@ CREATE INDEX stage_entries_of_job on stage_entries (job_id);
 CREATE INDEX takes_of_job on takes (job_id, check_id);
 
 CREATE INDEX takes_of_method on takes (method);
+
+CREATE INDEX units_by_serial on units (serial collate nocase);
 
 CREATE INDEX units_of_family on units (family_id);

@@ -184,7 +184,12 @@ describe('what does not fit the job or the pack is refused', () => {
       async (at) => {
         const takeId = await startTake(at, 'Forward clearance');
         const stages = await at.call('jobs.listStages', {});
-        await at.call('jobs.moveToStage', { jobId: at.job.jobId, stageId: stages.at(-1)?.stageId, by: 1 });
+        await at.call('jobs.moveToStage', {
+          jobId: at.job.jobId,
+          stageId: stages.at(-1)?.stageId,
+          reason: 'given back as it is',
+          by: 1,
+        });
         return ['readings.recordReading', { takeId, spot: 1, typed: '4 23', by: 1 }];
       },
       /^Job 1 is closed/,

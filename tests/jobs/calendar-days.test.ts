@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { Temporal } from 'temporal-polyfill';
 import { describe, expect, test } from 'vitest';
-import { dayIn, daysBetween, daysWords, isLate, timeIn } from '../../app/jobs/calendar-days.ts';
+import { dayAfter, dayIn, daysBetween, daysWords, isLate, timeIn } from '../../app/jobs/calendar-days.ts';
 
 describe('days between two days of the calendar', () => {
   test.each([
@@ -31,6 +31,15 @@ describe('days between two days of the calendar', () => {
       }),
     );
   });
+});
+
+test('so many days after a day, over a leap day and as Temporal counts them', () => {
+  expect(dayAfter('2028-02-28', 2)).toBe('2028-03-01');
+  fc.assert(
+    fc.property(fc.integer({ min: -40_000, max: 40_000 }), (days) => {
+      expect(dayAfter('2026-11-25', days)).toBe(`${Temporal.PlainDate.from('2026-11-25').add({ days })}`);
+    }),
+  );
 });
 
 describe('the day an instant falls on where the shop stands', () => {

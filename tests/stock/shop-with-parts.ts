@@ -70,7 +70,7 @@ export async function shopWithParts() {
   const closeJob = async () => {
     const stages = await call('jobs.listStages', {});
     const closed = stages.find((stage) => stage.isClosed);
-    await call('jobs.moveToStage', { jobId, stageId: closed?.stageId, by });
+    await call('jobs.moveToStage', { jobId, stageId: closed?.stageId, reason: 'given back as it is', by });
   };
   return { ...shop, frictionId, sealId, kitId, otherFamilyId, jobId, receive, closeJob };
 }

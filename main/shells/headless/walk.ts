@@ -5,12 +5,13 @@ import { existsSync, mkdirSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { parseArgs } from 'node:util';
 import type { MethodName, Output } from '../../../app/contract/contract.ts';
+import { dayAfter } from '../../../app/jobs/calendar-days.ts';
 import { formatAmount } from '../../../app/quantities/format-amount.ts';
 import { unitNamed } from '../../../app/quantities/units.ts';
 import { verdictWords } from '../../../app/readings/verdict-words.ts';
 import { systemClock } from '../../ports/clock.ts';
 import { dispatch } from '../../rpc/dispatch.ts';
-import { buildKx3, type Caller, layOutLooseSteels, measureAsFound, openJob } from '../../shop/demo/kx3-job.ts';
+import { buildKx3, type Caller, layOutLooseSteels, measureAsFound, moveTo, openJob } from '../../shop/demo/kx3-job.ts';
 import { kx3Sheet } from '../../shop/demo/kx3-sheet.ts';
 import { Desk } from '../../shop/desk.ts';
 
@@ -46,10 +47,24 @@ const { familyId } = await call('specs.addFamily', { name: 'KX3', by });
 await call('specs.saveSheet', { familyId, sheet: kx3Sheet, sourceNote: 'invented example', by });
 await layOutLooseSteels(call, by);
 const job = await openJob(call, familyId, by);
+const { jobId } = job;
+await moveTo(job, 'As found');
 await measureAsFound(job);
+await moveTo(job, 'Waiting');
+const toBuild = {
+  jobId,
+  stageId: (await call('jobs.listStages', {})).find(({ name }) => name === 'Build')?.stageId,
+  by,
+};
+console.log(await dispatchRefused('jobs.moveToStage', toBuild));
+await call('jobs.promiseDay', { jobId, on: dayAfter(desk.clock().slice(0, 10), 3), reason: '', by });
+await moveTo(job, 'Build');
 await buildKx3(job, (line) => console.log(line), dispatchRefused);
+await moveTo(job, 'Final check');
+await call('jobs.signOff', { jobId, place: 'on stand', note: '', by });
+await moveTo(job, 'Ready');
 
-const ticket = await call('jobs.getJob', { jobId: job.jobId });
+const ticket = await call('jobs.getJob', { jobId });
 for (const check of ticket.checks) {
   const { latest } = check;
   if (!latest || latest.value === null) continue;
@@ -62,7 +77,7 @@ for (const check of ticket.checks) {
 console.log(ticket.missing.length === 0 ? 'Nothing is missing.' : `${ticket.missing.length} checks are open.`);
 
 for (const copy of ['shop', 'customer'] as const) {
-  const { fileName, pdfBase64 } = await call('jobs.printBuildReport', { jobId: job.jobId, copy });
+  const { fileName, pdfBase64 } = await call('jobs.printBuildReport', { jobId, copy });
   writeFileSync(join(folder, fileName), Buffer.from(pdfBase64, 'base64'));
   console.log(`Wrote ${fileName}.`);
 }

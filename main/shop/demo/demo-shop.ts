@@ -1,6 +1,7 @@
 // The demo shop: an invented shop with the KX3 sheet, one unit half built and one just come in. Filled by the same
 // calls a person's hands make.
 import { contract, type MethodName, type Output } from '../../../app/contract/contract.ts';
+import { dayAfter } from '../../../app/jobs/calendar-days.ts';
 import type { OpenShop } from '../../database/open-shop.ts';
 import { jobsHandlers } from '../../jobs/jobs.handlers.ts';
 import { packsHandlers } from '../../packs/packs.handlers.ts';
@@ -10,7 +11,7 @@ import { stockHandlers } from '../../stock/stock.handlers.ts';
 import { Desk } from '../desk.ts';
 import { fillShop } from '../shop.service.ts';
 import { stockTheShelves } from './demo-parts.ts';
-import { type Caller, layOutLooseSteels, measureAsFound, openJob } from './kx3-job.ts';
+import { type Caller, layOutLooseSteels, measureAsFound, moveTo, openJob } from './kx3-job.ts';
 import { kx3Sheet } from './kx3-sheet.ts';
 
 const handlers = { ...specsHandlers, ...jobsHandlers, ...packsHandlers, ...readingsHandlers, ...stockHandlers };
@@ -42,8 +43,19 @@ export async function fillDemoShop(shop: OpenShop): Promise<void> {
   await call('specs.saveSheet', { familyId, sheet: kx3Sheet, sourceNote: 'invented, for the demo', by });
   await layOutLooseSteels(call, by);
   const job = await openJob(call, familyId, by);
+  await moveTo(job, 'As found');
   await measureAsFound(job);
-  await stockTheShelves({ call, familyId, jobId: job.jobId, now: shop.clock(), by });
+  await moveTo(job, 'Teardown');
+  const { jobId } = job;
+  await call('jobs.promiseDay', { jobId, on: dayAfter(shop.clock().slice(0, 10), 3), reason: '', by });
+  await call('jobs.logCall', {
+    jobId,
+    direction: 'we called',
+    withWhom: 'Tam Okoro',
+    said: 'Front end play is far out; told him a washer, not a case. Friday is fine with him.',
+    by,
+  });
+  await stockTheShelves({ call, familyId, jobId, now: shop.clock(), by });
   await call('jobs.checkIn', {
     customer: { name: 'Ilse Brandvold', phone: '555 0144', email: '' },
     unit: { familyId, serial: 'KX3-20-0417', vehicle: 'delivery van', use: 'street' },

@@ -75,6 +75,12 @@ export async function layOutLooseSteels(call: Caller, by: number): Promise<void>
   }
 }
 
+/** Moves a job to the stage of this name. */
+export async function moveTo({ call, jobId, by }: JobAtHand, name: string): Promise<void> {
+  const stages = await call('jobs.listStages', {});
+  await call('jobs.moveToStage', { jobId, stageId: stages.find((stage) => stage.name === name)?.stageId, by });
+}
+
 export type JobAtHand = {
   readonly call: Caller;
   readonly jobId: number;
@@ -102,6 +108,15 @@ export async function openJob(call: Caller, familyId: number, by: number): Promi
     complaint: 'Slips 2–3 when hot.',
     caseTag: '1',
     distance: { amount: 118_400, unit: 'miles' },
+    diagnosis: {
+      codes: 'ratio, third gear',
+      fluidLevel: 'low',
+      fluidColour: 'brown',
+      fluidSmell: 'burnt',
+      pan: 'dark fines, one curl of brass',
+      installedBy: 'the works, never out',
+      vehicleChanges: 'trailer brakes added in spring',
+    },
     by,
   });
   return { call, jobId, sheet: await call('specs.getRevision', { familyId }), by };

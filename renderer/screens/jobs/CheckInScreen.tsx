@@ -22,6 +22,7 @@ import { useDraft } from '../../text/use-draft.ts';
 import styles from './CheckInScreen.module.css';
 import { CustomerEntry } from './CustomerEntry.tsx';
 import { blankCheckIn, type CheckInDraft, checkInOf, refusalsOf } from './check-in-draft.ts';
+import { DiagnosisEntry } from './DiagnosisEntry.tsx';
 import { UnitEntry } from './UnitEntry.tsx';
 
 export function CheckInScreen() {
@@ -60,7 +61,10 @@ function CheckInForm({ families }: { families: Output<'specs.listFamilies'> }) {
   const [isTried, setTried] = useState(false);
   const [timesBegun, setTimesBegun] = useState(0);
   const onlyFamily = families.length === 1 ? (families[0]?.familyId ?? null) : null;
-  const draft = useDraft<CheckInDraft>(`check-in: ${shop.file}`, { ...blankCheckIn, familyId: onlyFamily });
+  const draft = useDraft<CheckInDraft>(`check-in with diagnosis: ${shop.file}`, {
+    ...blankCheckIn,
+    familyId: onlyFamily,
+  });
   const { decimalMark } = shop.settings;
   const refusals = isTried ? refusalsOf(draft.value, decimalMark) : {};
   const change = (more: Partial<CheckInDraft>) => draft.change({ ...draft.value, ...more });
@@ -116,6 +120,22 @@ function CheckInForm({ families }: { families: Output<'specs.listFamilies'> }) {
             value={draft.value.caseTag}
             onChange={(caseTag) => change({ caseTag })}
             maxLength={200}
+          />
+        </div>
+      </FormSection>
+      <FormSection title="Seen at the door" about="With nothing apart yet. What nobody looked at stays so.">
+        <DiagnosisEntry value={draft.value.diagnosis} onChange={(diagnosis) => change({ diagnosis })} />
+      </FormSection>
+      <FormSection
+        title="Promised"
+        about="The day it should be ready; another day can be promised later, with the reason."
+      >
+        <div className={styles.halves}>
+          <TextField
+            label="Ready on"
+            type="date"
+            value={draft.value.promisedOn}
+            onChange={(promisedOn) => change({ promisedOn })}
           />
         </div>
       </FormSection>

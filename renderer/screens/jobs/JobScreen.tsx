@@ -5,6 +5,7 @@ import { LinkKey } from '../../frame/LinkKey.tsx';
 import { useOpenShop } from '../../frame/open-shop.ts';
 import { PageHead } from '../../frame/PageHead.tsx';
 import { ChecksTable } from './ChecksTable.tsx';
+import { DoorOfJob } from './DoorOfJob.tsx';
 import styles from './JobScreen.module.css';
 import { LoadedJob } from './LoadedJob.tsx';
 import { MissingList } from './MissingList.tsx';
@@ -37,6 +38,7 @@ function Ticket({ job }: { job: Job }) {
         </nav>
       </div>
       <StagesOfJob job={job} />
+      <DoorOfJob job={job} />
       {job.checks.length === 0 ? (
         <EmptyState level={2} title="This family has no checks yet.">
           Add them to its sheet in Specs: units checked in after that are measured against them.

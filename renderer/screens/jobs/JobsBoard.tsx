@@ -1,50 +1,72 @@
-// The jobs of a board as one table, a part for each stage that has any. Arrows go from job to job, Enter opens.
+// The jobs of a board as one table, a part for each stage that has any. Arrows go from job to job, Enter opens, M moves
+// the job to its next stage.
 import { Link } from '@tanstack/react-router';
 import { type KeyboardEvent, useRef } from 'react';
-import type { JobLine, Stage } from '../../../app/jobs/jobs.contract.ts';
+import type { JobLine } from '../../../app/jobs/jobs.contract.ts';
+import type { Stage } from '../../../app/jobs/stages.contract.ts';
 import { Cell, ColumnHead, RowHead, Table } from '../../components/Table.tsx';
-import { sayAge } from '../../text/say-date.ts';
+import { sayStanding } from './days.ts';
 import styles from './JobsBoard.module.css';
+import { PromisedDay } from './PromisedDay.tsx';
+import { type MissingOfJob, useMissing } from './use-missing.ts';
 
-type JobsBoardProps = { stages: readonly Stage[]; jobs: readonly JobLine[] };
+type JobsBoardProps = {
+  stages: readonly Stage[];
+  jobs: readonly JobLine[];
+  onMove: (job: JobLine, to: Stage) => void;
+};
 
-export function JobsBoard({ stages, jobs }: JobsBoardProps) {
+export function JobsBoard({ stages, jobs, onMove }: JobsBoardProps) {
   const board = useRef<HTMLDivElement>(null);
-  const parts = stages
-    .map((stage) => ({ stage, jobs: jobs.filter((job) => job.stageId === stage.stageId) }))
-    .filter((part) => part.jobs.length > 0);
-  const step = (event: KeyboardEvent) => {
-    const by = event.key === 'ArrowDown' ? 1 : event.key === 'ArrowUp' ? -1 : 0;
-    if (by === 0) return;
+  const byStage = Map.groupBy(jobs, (job) => job.stageId);
+  const parts = stages.flatMap((stage, index) => {
+    const inStage = byStage.get(stage.stageId);
+    return inStage ? [{ stage, next: stages[index + 1], jobs: inStage }] : [];
+  });
+  const { missing, row } = useMissing();
+  const press = (event: KeyboardEvent) => {
+    if (event.ctrlKey || event.altKey || event.metaKey || event.repeat) return;
     const links = [...(board.current?.querySelectorAll('a') ?? [])];
-    const next = links[links.indexOf(document.activeElement as HTMLAnchorElement) + by];
+    const at = links.indexOf(document.activeElement as HTMLAnchorElement);
+    if (event.key.toLowerCase() === 'm' && at >= 0) {
+      const part = parts.find((each) => each.jobs.some((job) => String(job.jobId) === links[at]?.dataset.job));
+      const job = part?.jobs.find((each) => String(each.jobId) === links[at]?.dataset.job);
+      if (job && part?.next) onMove(job, part.next);
+      return;
+    }
+    const by = event.key === 'ArrowDown' ? 1 : event.key === 'ArrowUp' ? -1 : 0;
+    const next = by === 0 ? undefined : links[at + by];
     if (!next) return;
     event.preventDefault();
     next.focus();
   };
   return (
     // biome-ignore lint/a11y/noStaticElementInteractions: the arrows are a shortcut between links that Tab reaches too.
-    <div ref={board} className={styles.board} onKeyDown={step}>
+    <div ref={board} className={styles.board} onKeyDown={press}>
       <Table label="Jobs by stage">
         <thead>
           <tr>
             <ColumnHead>job</ColumnHead>
             <ColumnHead>customer</ColumnHead>
             <ColumnHead>unit</ColumnHead>
-            <ColumnHead>vehicle, use</ColumnHead>
+            <ColumnHead isWide>vehicle, use</ColumnHead>
             <ColumnHead>came in with</ColumnHead>
             <ColumnHead isNumber>here</ColumnHead>
+            <ColumnHead isNumber>in stage</ColumnHead>
+            <ColumnHead>promised</ColumnHead>
+            <ColumnHead>moved by</ColumnHead>
+            <ColumnHead isNumber>missing</ColumnHead>
           </tr>
         </thead>
         {parts.map((part) => (
           <tbody key={part.stage.stageId}>
             <tr className={styles.stage}>
-              <th scope="rowgroup" colSpan={6}>
+              <th scope="rowgroup" colSpan={10}>
                 {part.stage.name} <span className="quiet">{part.jobs.length}</span>
               </th>
             </tr>
             {part.jobs.map((job) => (
-              <JobRow key={job.jobId} job={job} />
+              <JobRow key={job.jobId} job={job} missing={missing.get(job.jobId)} row={row} />
             ))}
           </tbody>
         ))}
@@ -53,11 +75,23 @@ export function JobsBoard({ stages, jobs }: JobsBoardProps) {
   );
 }
 
-function JobRow({ job }: { job: JobLine }) {
+type JobRowProps = {
+  job: JobLine;
+  missing: MissingOfJob | undefined;
+  row: (element: HTMLTableRowElement) => () => void;
+};
+
+function JobRow({ job, missing, row }: JobRowProps) {
   return (
-    <tr className={styles.job}>
+    <tr ref={row} data-job={job.jobId} className={styles.job}>
       <RowHead isStrong>
-        <Link to="/jobs/$jobId" params={{ jobId: String(job.jobId) }} className={styles.link}>
+        <Link
+          to="/jobs/$jobId"
+          params={{ jobId: String(job.jobId) }}
+          className={styles.link}
+          data-job={job.jobId}
+          aria-keyshortcuts="M"
+        >
           {job.number}
         </Link>
       </RowHead>
@@ -65,11 +99,15 @@ function JobRow({ job }: { job: JobLine }) {
       <Cell>
         {job.familyName} <span className="small quiet">{job.serial}</span>
       </Cell>
-      <Cell>{job.vehicle === '' ? job.use : `${job.vehicle}, ${job.use}`}</Cell>
+      <Cell isWide>{job.vehicle === '' ? job.use : `${job.vehicle}, ${job.use}`}</Cell>
       <Cell isQuiet>
         <span className={styles.complaint}>{job.complaint}</span>
       </Cell>
-      <Cell isNumber>{sayAge(job.openedAt)}</Cell>
+      <Cell isNumber>{sayStanding(job.openedAt)}</Cell>
+      <Cell isNumber>{sayStanding(job.enteredAt)}</Cell>
+      <Cell>{job.promisedOn !== null && <PromisedDay day={job.promisedOn} isDone={job.isClosed} />}</Cell>
+      <Cell isQuiet>{job.enteredBy}</Cell>
+      <Cell isNumber>{missing && missing.length > 0 && <span title={missing.join('\n')}>{missing.length}</span>}</Cell>
     </tr>
   );
 }

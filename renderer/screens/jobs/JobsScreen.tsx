@@ -1,15 +1,20 @@
 // The board: open jobs by the stage they are in, found by any fragment of what is known of them.
 import { Link, useNavigate } from '@tanstack/react-router';
 import { useCallback, useState } from 'react';
+import type { JobLine } from '../../../app/jobs/jobs.contract.ts';
+import type { Stage } from '../../../app/jobs/stages.contract.ts';
 import { Button } from '../../components/Button.tsx';
 import { Checkbox } from '../../components/Checkbox.tsx';
 import { EmptyState } from '../../components/EmptyState.tsx';
 import { TextField } from '../../components/TextField.tsx';
+import { useAtBench } from '../../frame/at-bench.ts';
+import { FailureSentence } from '../../frame/FailureSentence.tsx';
 import { LinkKey } from '../../frame/LinkKey.tsx';
 import { Loaded } from '../../frame/Loaded.tsx';
 import { PageHead } from '../../frame/PageHead.tsx';
 import { useLetterKey } from '../../frame/use-letter-key.ts';
 import { useRead } from '../../rpc/use-read.ts';
+import { useWrite } from '../../rpc/use-write.ts';
 import { JobsBoard } from './JobsBoard.tsx';
 import styles from './JobsScreen.module.css';
 
@@ -20,6 +25,13 @@ export function JobsScreen() {
   const stages = useRead('jobs.listStages', {});
   const jobs = useRead('jobs.listJobs', { text, includeClosed }, { keepsLast: true });
   const families = useRead('specs.listFamilies', {});
+  const { person } = useAtBench();
+  const move = useWrite('jobs.moveToStage');
+  const moveOn = (job: JobLine, to: Stage) => {
+    // Closing is said plainly first, on the ticket.
+    if (to.isClosed) void navigate({ to: '/jobs/$jobId', params: { jobId: String(job.jobId) } });
+    else if (!move.isPending) move.mutate({ jobId: job.jobId, stageId: to.stageId, by: person.personId });
+  };
   useLetterKey(
     'n',
     useCallback(() => void navigate({ to: '/jobs/new' }), [navigate]),
@@ -37,7 +49,7 @@ export function JobsScreen() {
       <search className={styles.search}>
         <div className={styles.find}>
           <TextField
-            label="Find a job by number, customer, unit, vehicle, complaint or case tag"
+            label="Find a job by anything written down of it"
             type="search"
             maxLength={200}
             value={text}
@@ -48,12 +60,20 @@ export function JobsScreen() {
           Closed ones too
         </Checkbox>
       </search>
+      {move.error && move.variables && (
+        <div className={styles.refused}>
+          <FailureSentence error={move.error} />{' '}
+          <Link to="/jobs/$jobId" params={{ jobId: String(move.variables.jobId) }}>
+            Open the job
+          </Link>
+        </div>
+      )}
       <Loaded read={stages}>
         {(order) => (
           <Loaded read={jobs}>
             {(lines) =>
               lines.length > 0 ? (
-                <JobsBoard stages={order} jobs={lines} />
+                <JobsBoard stages={order} jobs={lines} onMove={moveOn} />
               ) : (
                 <NothingHere
                   text={text.trim()}

@@ -17,6 +17,7 @@ export function MissingList({ job }: { job: Job }) {
   const more = missing.slice(first);
   return (
     <section className={classNames(page.side, page.missing)} aria-label="Missing">
+      <BeforeNextStage job={job} />
       <h2>{missing.length === 0 ? 'Nothing is missing' : `Missing, ${missing.length}`}</h2>
       {missing.length === 0 && <p className={styles.nothing}>Every check is in, or stands by a decision.</p>}
       <Lines job={job} missing={missing.slice(0, first)} />
@@ -26,6 +27,24 @@ export function MissingList({ job }: { job: Job }) {
         </Disclosure>
       )}
     </section>
+  );
+}
+
+/** What the present stage asks for, besides checks that are named one by one below. */
+function BeforeNextStage({ job }: { job: Job }) {
+  const at = job.stages.findIndex((stage) => stage.stageId === job.stageId);
+  const next = job.stages[at + 1];
+  const missing = job.stages[at]?.missing ?? [];
+  if (!next || missing.length === 0) return null;
+  return (
+    <>
+      <h2>Missing before {next.name}</h2>
+      <ul className={styles.before}>
+        {missing.map(({ need, what }) => (
+          <li key={need}>{what}</li>
+        ))}
+      </ul>
+    </>
   );
 }
 

@@ -8,6 +8,7 @@ import { TextField } from '../../components/TextField.tsx';
 import { useRead } from '../../rpc/use-read.ts';
 import styles from './CheckInScreen.module.css';
 import type { CheckInDraft, FoundUnit } from './check-in-draft.ts';
+import { VisitsOfUnit } from './VisitsOfUnit.tsx';
 
 type UnitEntryProps = {
   draft: CheckInDraft;
@@ -41,7 +42,21 @@ export function UnitEntry({ draft, onChange, families, refusal }: UnitEntryProps
       hint={knownUnit ? `${vehicleOf(knownUnit)}: ${visitsOf(knownUnit)}.` : undefined}
     />
   );
-  if (knownUnit) return <div className={styles.halves}>{serial}</div>;
+  const visits = (
+    <VisitsOfUnit
+      unitId={knownUnit?.unitId ?? null}
+      serial={(knownUnit?.serial ?? draft.serial).trim()}
+      title="Was here before"
+    />
+  );
+  if (knownUnit) {
+    return (
+      <div className={styles.halves}>
+        {serial}
+        {visits}
+      </div>
+    );
+  }
   const options = families.map((each) => ({ id: String(each.familyId), words: each.name }));
   const family = {
     label: 'Family',
@@ -61,6 +76,7 @@ export function UnitEntry({ draft, onChange, families, refusal }: UnitEntryProps
         value={draft.use}
         onChange={(use) => onChange({ use })}
       />
+      {visits}
     </div>
   );
 }

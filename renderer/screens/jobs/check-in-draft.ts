@@ -1,6 +1,7 @@
 // What is typed at check-in before it is a job, and what it means.
 import type { Input } from '../../../app/contract/contract.ts';
 import type { Customer } from '../../../app/customers/customers.contract.ts';
+import { blankDiagnosis, type Diagnosis } from '../../../app/jobs/door.contract.ts';
 import { parseDistance } from '../../../app/jobs/parse-distance.ts';
 import type { DecimalMark } from '../../../app/quantities/format-amount.ts';
 import type { Unit, Use } from '../../../app/units/units.contract.ts';
@@ -22,6 +23,9 @@ export type CheckInDraft = {
   readonly distance: string;
   readonly distanceUnit: 'miles' | 'km' | 'passes';
   readonly caseTag: string;
+  readonly diagnosis: Diagnosis;
+  /** yyyy-mm-dd, or empty. */
+  readonly promisedOn: string;
 };
 
 export const blankCheckIn: CheckInDraft = {
@@ -38,6 +42,8 @@ export const blankCheckIn: CheckInDraft = {
   distance: '',
   distanceUnit: 'miles',
   caseTag: '',
+  diagnosis: blankDiagnosis,
+  promisedOn: '',
 };
 
 export type CheckInRefusals = { customer?: string; family?: string; distance?: string };
@@ -62,6 +68,8 @@ export function checkInOf(draft: CheckInDraft, decimalMark: DecimalMark, by: num
     unit: knownUnit ? { unitId: knownUnit.unitId } : { familyId: familyId ?? 0, serial, vehicle, use },
     complaint: draft.complaint,
     caseTag: draft.caseTag,
+    diagnosis: draft.diagnosis,
+    promisedOn: draft.promisedOn === '' ? null : draft.promisedOn,
     distance: distance.value === null ? null : { amount: distance.value, unit: draft.distanceUnit },
     by,
   };

@@ -1,0 +1,64 @@
+// Every check of a job's spec and where its readings stand.
+import type { CheckOfJob, Standing } from '../../app/jobs/jobs.contract.ts';
+import type { Take } from '../../app/readings/readings.contract.ts';
+import type { SavedCheck } from '../../app/specs/specs.contract.ts';
+import type { Reading } from '../database/tables.ts';
+import { takesOfJob } from '../readings/readings.service.ts';
+import { listChecks } from '../specs/specs.repository.ts';
+import { listOverrides } from './jobs.repository.ts';
+
+export async function checksOfJob(reading: Reading, jobId: number, revisionId: number): Promise<CheckOfJob[]> {
+  const checks = await listChecks(reading, revisionId);
+  const takes = await takesOfJob(reading, jobId, checks);
+  const overrides = await listOverrides(reading, jobId);
+  return checks.map((check) => {
+    const all = takes.get(check.checkId) ?? [];
+    const latest = standingTake(all, check);
+    const override = overrides.findLast((each) => each.check_id === check.checkId);
+    // A check read again after an override speaks for itself.
+    const holds = override && (!latest || latest.startedAt <= override.overridden_at);
+    return {
+      ...check,
+      asFound: standingOf(
+        standingTake(
+          all.filter((take) => take.phase === 'as found'),
+          check,
+        ),
+      ),
+      latest: standingOf(latest),
+      override: holds ? { by: override.initials, reason: override.reason, at: override.overridden_at } : null,
+    };
+  });
+}
+
+/** The newest take that was read the way the spec means; only when there is none, the newest of another way. */
+function standingTake(takes: readonly Take[], check: SavedCheck): Take | undefined {
+  // That it would not hold air is a result too, even when no line could be read.
+  const read = takes.filter(
+    (take) => take.readings.length > 0 || take.notes.some((note) => note.what === 'will not hold air'),
+  );
+  return read.findLast((take) => take.method === check.method) ?? read.at(-1);
+}
+
+function standingOf(take: Take | undefined): Standing | null {
+  if (!take) return null;
+  const { evaluation } = take;
+  return {
+    takeId: take.takeId,
+    method: take.method,
+    phase: take.phase,
+    mockUpNumber: take.mockUpNumber,
+    value: evaluation.mean,
+    min: evaluation.min,
+    max: evaluation.max,
+    expanded: evaluation.expanded,
+    spots: evaluation.spots.length,
+    verdict: evaluation.verdict,
+    variantName: evaluation.variantName,
+    note: take.note,
+    remarks: evaluation.remarks,
+    supersededCount: take.readings.filter((reading) => reading.supersededById !== null).length,
+    at: take.startedAt,
+    by: take.by,
+  };
+}

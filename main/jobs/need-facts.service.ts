@@ -1,0 +1,82 @@
+// What the book knows of a job when a stage asks for it; only as much is looked up as is asked.
+import type { CheckOfJob } from '../../app/jobs/jobs.contract.ts';
+import type { Need, NeedFacts } from '../../app/jobs/needs.ts';
+import type { SignOff } from '../../app/jobs/stages.contract.ts';
+import { formatLength } from '../../app/quantities/format-amount.ts';
+import type { Reading } from '../database/tables.ts';
+import { newestMockUpNumbers } from '../packs/packs.repository.ts';
+import { getSettings } from '../shop/shop.service.ts';
+import { listPacks } from '../specs/specs.repository.ts';
+import { checksOfJob } from './checks-of-job.service.ts';
+import { listIntakes, listPromises } from './door.repository.ts';
+import { lastWorkedAt, listSignOffs, openCoresOf, unmeasuredPlatesOf } from './stages.repository.ts';
+
+type JobRow = { job_id: number; revision_id: number };
+
+const askChecks: readonly Need[] = ['as-found clearances read', 'pack checks settled', 'all checks settled'];
+
+/** `checks` where they are known already; `asked` where only some needs are tested. */
+export async function needFactsOf(
+  reading: Reading,
+  job: JobRow,
+  { checks, asked }: { checks?: readonly CheckOfJob[]; asked?: readonly Need[] },
+): Promise<NeedFacts> {
+  const isAsked = (...needs: readonly Need[]) => asked === undefined || needs.some((need) => asked.includes(need));
+  const jobId = job.job_id;
+  const [intake] = isAsked('complaint said') ? await listIntakes(reading, jobId) : [];
+  const [promised] = isAsked('date promised') ? await listPromises(reading, jobId) : [];
+  return {
+    complaint: intake?.complaint ?? '',
+    packs: isAsked('packs entered as found') ? await packsOfJob(reading, job) : [],
+    checks: checks ?? (isAsked(...askChecks) ? await checksOfJob(reading, jobId, job.revision_id) : []),
+    promisedOn: promised?.on ?? null,
+    isSignedOff: isAsked('signed off') && (await newestSignOff(reading, jobId))?.isOutdated === false,
+    openCores: isAsked('cores settled') ? (await coresOpenOn(reading, jobId)).map(({ what }) => what) : [],
+    unmeasuredPlates: isAsked('plates measured again')
+      ? (await platesOutOf(reading, jobId)).map(({ what }) => what)
+      : [],
+  };
+}
+
+export async function packsOfJob(reading: Reading, job: JobRow) {
+  const packs = await listPacks(reading, job.revision_id);
+  const mockUps = await newestMockUpNumbers(reading, job.job_id);
+  return packs.map(({ packId, name }) => ({
+    packId,
+    name,
+    mockUpNumber: mockUps.find((each) => each.pack_id === packId)?.number ?? null,
+  }));
+}
+
+/** A sign-off speaks for what stood then: a reading or a mock-up after it outdates it. */
+export async function newestSignOff(reading: Reading, jobId: number): Promise<SignOff | null> {
+  const newest = (await listSignOffs(reading, jobId)).at(-1);
+  if (!newest) return null;
+  const workedAt = await lastWorkedAt(reading, jobId);
+  return {
+    place: newest.place,
+    note: newest.note,
+    at: newest.signed_at,
+    by: newest.initials,
+    isOutdated: workedAt !== null && workedAt > newest.signed_at,
+  };
+}
+
+export async function coresOpenOn(reading: Reading, jobId: number) {
+  const rows = await openCoresOf(reading, jobId);
+  return rows.map(({ core_id, direction, what, quantity }) => ({
+    coreId: core_id,
+    direction,
+    what: quantity === 1 ? what : `${quantity} × ${what}`,
+  }));
+}
+
+/** "steel A33, 78.0 out of Forward". */
+export async function platesOutOf(reading: Reading, jobId: number) {
+  const rows = await unmeasuredPlatesOf(reading, jobId);
+  const { lengthUnit, decimalMark } = await getSettings(reading);
+  return rows.map(({ piece_id, kind, tag, height_nm, pack_name }) => ({
+    pieceId: piece_id,
+    what: `${[kind, tag].filter(Boolean).join(' ')}, ${formatLength(height_nm, lengthUnit, undefined, decimalMark)} out of ${pack_name}`,
+  }));
+}

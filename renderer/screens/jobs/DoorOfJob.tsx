@@ -1,0 +1,177 @@
+// A ticket from the door: what was said and seen, the day promised, calls, earlier visits, the sign-off.
+import type { Job } from '../../../app/jobs/jobs.contract.ts';
+import { Disclosure } from '../../components/Disclosure.tsx';
+import { PopoverDialog } from '../../components/PopoverDialog.tsx';
+import { useRead } from '../../rpc/use-read.ts';
+import { sayDay, sayDayAndTime } from '../../text/say-date.ts';
+import { CallForm } from './CallForm.tsx';
+import styles from './DoorOfJob.module.css';
+import { sayBusinessDay, sayUntil } from './days.ts';
+import { diagnosisFacts } from './diagnosis-words.ts';
+import { IntakeForm } from './IntakeForm.tsx';
+import { PromisedDay } from './PromisedDay.tsx';
+import { PromiseForm } from './PromiseForm.tsx';
+import { SignOffForm } from './SignOffForm.tsx';
+import { VisitsOfUnit } from './VisitsOfUnit.tsx';
+
+export function DoorOfJob({ job }: { job: Job }) {
+  return (
+    <section className={styles.door} aria-label="At the door">
+      <div className={styles.first}>
+        <p className={styles.promised}>
+          {job.promised ? (
+            <>
+              Promised <PromisedDay day={job.promised.on} isDone={job.isClosed} saysWhen />
+            </>
+          ) : (
+            <span className="quiet">No day promised</span>
+          )}
+        </p>
+        {!job.isClosed && (
+          <div className={styles.keys}>
+            <PopoverDialog words={job.promised ? 'Promise another day' : 'Promise a day'} title="Promise a day">
+              {(close) => <PromiseForm job={job} onDone={close} />}
+            </PopoverDialog>
+            <PopoverDialog words="Write a call down" title="Write a call down">
+              {(close) => <CallForm job={job} onDone={close} />}
+            </PopoverDialog>
+            <PopoverDialog words="Sign off" title="Sign off">
+              {(close) => <SignOffForm job={job} onDone={close} />}
+            </PopoverDialog>
+          </div>
+        )}
+      </div>
+      <div className={styles.visits}>
+        <VisitsOfUnit
+          unitId={job.unit.unitId}
+          serial={job.unit.serial}
+          besidesJobId={job.jobId}
+          title="Was here before"
+        />
+      </div>
+      <Disclosure words="What was said and seen, calls, days promised">
+        <div className={styles.columns}>
+          <SaidAndSeen job={job} />
+          <Calls jobId={job.jobId} />
+          <Promises jobId={job.jobId} />
+        </div>
+      </Disclosure>
+      <SignedOff job={job} />
+    </section>
+  );
+}
+
+function SaidAndSeen({ job }: { job: Job }) {
+  const intakes = useRead('jobs.listIntakes', { jobId: job.jobId });
+  const [newest, ...earlier] = intakes.data ?? [];
+  const facts = diagnosisFacts(job.diagnosis);
+  return (
+    <section aria-label="Said and seen">
+      <h3>Said and seen</h3>
+      <p>{job.complaint === '' ? <span className="quiet">What it does is not written down.</span> : job.complaint}</p>
+      <dl className={styles.facts}>
+        {facts.map(({ name, words }) => (
+          <div key={name}>
+            <dt>{name}</dt>
+            <dd>{words}</dd>
+          </div>
+        ))}
+      </dl>
+      {newest && (
+        <p className="small quiet">
+          {newest.by}, {sayDayAndTime(newest.at)}
+          {earlier.length > 0 && `, corrected ${earlier.length === 1 ? 'once' : `${earlier.length} times`}`}
+        </p>
+      )}
+      {earlier.map((intake) => (
+        <p key={intake.at} className={styles.earlier}>
+          <s>
+            {[intake.complaint, ...diagnosisFacts(intake.diagnosis).map(({ name, words }) => `${name}: ${words}`)]
+              .filter((each) => each !== '')
+              .join(' ') || 'nothing written'}
+          </s>{' '}
+          {intake.by}, {sayDayAndTime(intake.at)}
+        </p>
+      ))}
+      {!job.isClosed && (
+        <PopoverDialog words="Correct" title="Correct what was said and seen">
+          {(close) => <IntakeForm job={job} onDone={close} />}
+        </PopoverDialog>
+      )}
+    </section>
+  );
+}
+
+function Calls({ jobId }: { jobId: number }) {
+  const calls = useRead('jobs.listCalls', { jobId });
+  return (
+    <section aria-label="Calls">
+      <h3>Calls</h3>
+      {calls.data?.length === 0 && <p className="quiet">None written down.</p>}
+      <ul className={styles.lines}>
+        {calls.data?.map((call) => (
+          <li key={call.callId}>
+            {call.said}
+            <span className={styles.beneath}>
+              {call.direction === 'we called' ? `we called ${call.withWhom}` : `${call.withWhom} called`}, {call.by},{' '}
+              {sayDayAndTime(call.at)}
+            </span>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+function Promises({ jobId }: { jobId: number }) {
+  const promises = useRead('jobs.listPromises', { jobId });
+  return (
+    <section aria-label="Days promised">
+      <h3>Days promised</h3>
+      {promises.data?.length === 0 && <p className="quiet">None yet.</p>}
+      <ul className={styles.lines}>
+        {promises.data?.map((promise, index) => (
+          <li key={promise.at}>
+            {index === 0 ? (
+              <>
+                {sayBusinessDay(promise.on)}, {sayUntil(promise.on)}
+              </>
+            ) : (
+              <s>{sayBusinessDay(promise.on)}</s>
+            )}
+            <span className={styles.beneath}>
+              {promise.reason !== '' && `${promise.reason}, `}
+              {promise.by}, {sayDay(promise.at)}
+            </span>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+function SignedOff({ job }: { job: Job }) {
+  const { signOff, passedOver } = job;
+  if (!signOff && passedOver.length === 0) return null;
+  return (
+    <ul className={styles.lines} aria-label="Signed off and passed over">
+      {signOff && (
+        <li>
+          Signed off {signOff.place} by {signOff.by}, {sayDayAndTime(signOff.at)}
+          {signOff.note !== '' && `: ${signOff.note}`}
+          {signOff.isOutdated && (
+            <span className={styles.beneath}>Something was read or rebuilt since: it has to be signed off again.</span>
+          )}
+        </li>
+      )}
+      {passedOver.map((each) => (
+        <li key={`${each.at} ${each.stageName} ${each.need}`}>
+          Left {each.stageName} without: {each.what}
+          <span className={styles.beneath}>
+            {each.reason}, {each.by}, {sayDayAndTime(each.at)}
+          </span>
+        </li>
+      ))}
+    </ul>
+  );
+}

@@ -1,0 +1,45 @@
+// The earlier visits of a unit, newest first, each a way to its ticket.
+import { Link } from '@tanstack/react-router';
+import type { Visit } from '../../../app/jobs/door.contract.ts';
+import { useRead } from '../../rpc/use-read.ts';
+import { sayDay } from '../../text/say-date.ts';
+import styles from './VisitsOfUnit.module.css';
+
+type VisitsOfUnitProps = {
+  unitId: number | null;
+  serial: string;
+  /** The ticket they stand on, which is no earlier visit. */
+  besidesJobId?: number;
+  title: string;
+};
+
+export function VisitsOfUnit({ unitId, serial, besidesJobId, title }: VisitsOfUnitProps) {
+  const isKnown = unitId !== null || serial.trim() !== '';
+  const read = useRead('jobs.listVisits', isKnown ? { unitId, serial } : null);
+  const visits = (isKnown ? (read.data ?? []) : []).filter((visit) => visit.jobId !== besidesJobId);
+  if (visits.length === 0) return null;
+  return (
+    <section className={styles.visits} aria-label={title}>
+      <h3>{title}</h3>
+      <ul>
+        {visits.map((visit) => (
+          <VisitLine key={visit.jobId} visit={visit} />
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+function VisitLine({ visit }: { visit: Visit }) {
+  return (
+    <li>
+      <Link to="/jobs/$jobId" params={{ jobId: String(visit.jobId) }}>
+        Job {visit.number}
+      </Link>{' '}
+      <span className="quiet">
+        {sayDay(visit.openedAt)}, {visit.customerName}, {visit.isClosed ? 'closed' : `in ${visit.stageName}`}
+      </span>
+      {visit.complaint !== '' && <span className={styles.complaint}>{visit.complaint}</span>}
+    </li>
+  );
+}

@@ -1,0 +1,37 @@
+// Days as this machine's calendar counts them, and how a ticket says them.
+import { dayIn, daysBetween, daysWords, isLate } from '../../../app/jobs/calendar-days.ts';
+import { sayDay } from '../../text/say-date.ts';
+
+function zoneHere(): string {
+  return Intl.DateTimeFormat().resolvedOptions().timeZone;
+}
+
+export function dayHere(instant: string): string {
+  return dayIn(instant, zoneHere());
+}
+
+export function today(): string {
+  return dayHere(new Date().toISOString());
+}
+
+/** "27 Nov" from 2026-11-27. */
+export function sayBusinessDay(day: string): string {
+  // Noon of this machine's clock lies in that day wherever it stands.
+  return sayDay(`${day}T12:00:00`);
+}
+
+/** How long something has stood: "today", "12 days". */
+export function sayStanding(since: string): string {
+  return daysWords(daysBetween(dayHere(since), today()));
+}
+
+/** "in 2 days", "today", "late by 3 days". */
+export function sayUntil(day: string): string {
+  const days = daysBetween(today(), day);
+  if (isLate(day, today())) return `late by ${daysWords(-days)}`;
+  return days === 0 ? 'today' : `in ${daysWords(days)}`;
+}
+
+export function isLateToday(day: string): boolean {
+  return isLate(day, today());
+}
