@@ -29,7 +29,7 @@ export function CodeField() {
       <TextField
         label="Scan a label"
         isLabelHidden
-        placeholder="Scan a label, type a number or tag"
+        placeholder="Scan a label, type a number"
         maxLength={200}
         value={code}
         onChange={(typed) => {

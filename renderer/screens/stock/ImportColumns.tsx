@@ -31,6 +31,7 @@ export function ImportColumns({ target, preview, onChange }: ImportColumnsProps)
               {heading || <span className="quiet">column {column + 1}, no heading</span>}
               <span className={styles.sample}>
                 {rows
+                  .slice(0, 3)
                   .map((row) => row.cells[column] ?? '')
                   .filter(Boolean)
                   .join(' · ')}

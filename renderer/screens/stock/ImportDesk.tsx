@@ -24,7 +24,7 @@ type ImportDeskProps = { source: SourceText; onDone: (imported: Imported) => voi
 export function ImportDesk({ source, onDone, onLeave }: ImportDeskProps) {
   const [choice, setChoice] = useState<ImportChoice>({ target: 'parts', delimiter: null, mapping: null });
   const [show, setShow] = useState<CsvFate | 'all'>('all');
-  const first = useImportPreview(source, choice, { show: 'all', offset: 0, limit: 3 });
+  const first = useImportPreview(source, choice, { show: 'all', offset: 0 });
   const preview = first.data;
   return (
     <div className={styles.desk}>

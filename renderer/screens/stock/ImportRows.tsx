@@ -4,14 +4,12 @@ import type { CsvFate } from '../../../app/stock/lists.contract.ts';
 import { FailureSentence } from '../../frame/FailureSentence.tsx';
 import styles from './ImportRows.module.css';
 import type { SourceText } from './import-source-text.ts';
-import { type ImportChoice, useImportPreview } from './use-import-preview.ts';
+import { type ImportChoice, useImportPreview, windowStep } from './use-import-preview.ts';
 
 type ImportRowsProps = { source: SourceText; choice: ImportChoice; show: CsvFate | 'all'; total: number };
 
 /** As the style sheet says; a row is never taller. */
 const rowHeight = 56;
-/** Rows are asked for by the hundred, two hundreds at once, so that a screenful always lies in what was asked. */
-const step = 100;
 
 /** A sign beside the word, so that it is not told by colour. */
 const fateWords: Record<CsvFate, string> = { add: '+ add', change: '→ change', same: '= same', reject: '× leave out' };
@@ -24,8 +22,8 @@ export function ImportRows({ source, choice, show, total }: ImportRowsProps) {
     box.current?.scrollTo(0, 0);
   }, [show, choice]);
   const firstInSight = Math.floor(top / rowHeight);
-  const offset = Math.max(0, Math.floor((firstInSight - 20) / step) * step);
-  const preview = useImportPreview(source, choice, { show, offset, limit: 2 * step });
+  const offset = Math.max(0, Math.floor((firstInSight - 20) / windowStep) * windowStep);
+  const preview = useImportPreview(source, choice, { show, offset });
   if (preview.error) return <FailureSentence error={preview.error} />;
   // While another window is looked up the last one stands, where it belongs; rows of another list do not.
   const there = preview.data?.show === show ? preview.data : undefined;

@@ -24,9 +24,17 @@ function placeOf(meant: NonNullable<Output<'stock.findCode'>>) {
     case 'batch':
       return { to: '/stock/parts/$partId', params: { partId: String(meant.partId) } } as const;
     case 'can':
-      return { to: '/stock/trace/$kind/$id', params: { kind: meant.kind, id: String(meant.canId) } } as const;
+      return {
+        to: '/stock/plates/$outline',
+        params: { outline: meant.outline },
+        search: { can: meant.canId },
+      } as const;
     case 'plate':
-      return { to: '/stock/trace/$kind/$id', params: { kind: meant.kind, id: String(meant.pieceId) } } as const;
+      return {
+        to: '/stock/plates/$outline',
+        params: { outline: meant.outline },
+        search: { plate: meant.pieceId },
+      } as const;
     case 'job':
       return { to: '/jobs/$jobId', params: { jobId: String(meant.jobId) } } as const;
   }

@@ -17,18 +17,22 @@ export type Preview = Output<'stock.previewCsv'> & {
   readonly show: CsvFate | 'all';
 };
 
+/** Rows are asked for by the hundred, two hundreds at once, so that a screenful always lies in what was asked. */
+export const windowStep = 100;
+export const windowLength = 2 * windowStep;
+
 /** Known to the cache by the key of the source: the text itself may be millions of characters. */
 export function useImportPreview(
   { key, text }: SourceText,
   choice: ImportChoice,
-  window: { readonly show: CsvFate | 'all'; readonly offset: number; readonly limit: number },
+  window: { readonly show: CsvFate | 'all'; readonly offset: number },
 ): Read<Preview> {
   const { target, delimiter, mapping } = choice;
   return useQuery<Preview, Error>({
     queryKey: ['stock.previewCsv', key, choice, window],
     queryFn: async () => {
       const { show, offset } = window;
-      const asked = { target, delimiter, mapping: mapping && [...mapping], text, ...window };
+      const asked = { target, delimiter, mapping: mapping && [...mapping], text, ...window, limit: windowLength };
       return { ...(await call('stock.previewCsv', asked)), offset, show };
     },
     placeholderData: keepPreviousData,
