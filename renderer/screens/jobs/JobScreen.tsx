@@ -1,5 +1,6 @@
 // The ticket of one job: its stages, every check and where it stands, what is missing, its packs.
 import type { Job } from '../../../app/jobs/jobs.contract.ts';
+import { Button } from '../../components/Button.tsx';
 import { EmptyState } from '../../components/EmptyState.tsx';
 import { LinkKey } from '../../frame/LinkKey.tsx';
 import { useOpenShop } from '../../frame/open-shop.ts';
@@ -11,6 +12,7 @@ import { LoadedJob } from './LoadedJob.tsx';
 import { MissingList } from './MissingList.tsx';
 import { PacksOfJob } from './PacksOfJob.tsx';
 import { PartsOfJob } from './PartsOfJob.tsx';
+import { goToPullEntry } from './PullEntry.tsx';
 import { StagesOfJob } from './StagesOfJob.tsx';
 
 export function JobScreen({ jobId }: { jobId: number }) {
@@ -27,13 +29,16 @@ function Ticket({ job }: { job: Job }) {
           <span>{[job.customer.name, job.customer.phone].filter(Boolean).join(', ')}</span>
           {job.complaint !== '' && <span className="quiet">{job.complaint}</span>}
         </p>
-        <nav className={styles.report} aria-label="Build report">
+        <nav className={styles.report} aria-label="Papers">
           <span className="small quiet">Build report</span>
           <LinkKey to="/jobs/$jobId/report/$copy" params={params('shop')}>
             Shop’s copy
           </LinkKey>
           <LinkKey to="/jobs/$jobId/report/$copy" params={params('customer')}>
             Customer’s copy
+          </LinkKey>
+          <LinkKey to="/stock/labels" search={{ of: `job:${job.jobId}` }}>
+            Case label
           </LinkKey>
         </nav>
       </div>
@@ -61,9 +66,11 @@ function HeadKeys({ job }: { job: Job }) {
   return (
     <>
       <BenchKey job={job} />
-      <LinkKey to="/stock/labels" search={{ of: `job:${job.jobId}` }}>
-        Case label
-      </LinkKey>
+      {!job.isClosed && (
+        <Button keyHint="P" onPress={goToPullEntry}>
+          Pull a part
+        </Button>
+      )}
     </>
   );
 }
