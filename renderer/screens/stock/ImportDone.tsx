@@ -10,12 +10,13 @@ export function ImportDone({ imported, onLeave }: { imported: Imported; onLeave:
   return (
     <div className={styles.done}>
       <Notice kind="done">
-        Took in {rowsWords(totals.add + totals.change)}: {totals.add} added, {totals.change} changed. {totals.same} were
-        the same already.
+        Took in {rowsWords(totals.add + totals.change)}: {totals.add} added, {totals.change} changed.
+        {totals.same > 0 && ` ${rowsWords(totals.same)} said what the book says already.`}
       </Notice>
       {rejects && (
         <p>
-          {rowsWords(totals.reject)} left out. Save them: beside each stands why. Mend them there and take that file in.
+          {rowsWords(totals.reject)} left out. In the file you can save here each stands beside its reason: mend it
+          there and take it in again.
         </p>
       )}
       <div className={styles.keys}>
