@@ -1,5 +1,5 @@
 // The cans of an outline by class with their counts: how most shops keep their plates.
-import { useState } from 'react';
+import { useRef, useState } from 'react';
 import type { Can, OutlineLine } from '../../../app/stock/plates.contract.ts';
 import { Button } from '../../components/Button.tsx';
 import { classNames } from '../../components/class-names.ts';
@@ -12,6 +12,7 @@ import { refusalAbout } from '../../rpc/failures.ts';
 import { useWrite } from '../../rpc/use-write.ts';
 import { PlateMark } from './PlateMark.tsx';
 import styles from './PlatesCans.module.css';
+import { useFocusBack } from './use-focus-back.ts';
 import { useLengthWords } from './use-length-words.ts';
 
 type PlatesCansProps = {
@@ -24,6 +25,8 @@ type PlatesCansProps = {
 
 export function PlatesCans({ outline, kinds, cans, opened, onOpen }: PlatesCansProps) {
   const words = useLengthWords();
+  const list = useRef<HTMLUListElement>(null);
+  useFocusBack(list, opened);
   const total = cans.reduce((sum, can) => sum + can.count, 0);
   return (
     <div>
@@ -36,20 +39,24 @@ export function PlatesCans({ outline, kinds, cans, opened, onOpen }: PlatesCansP
         </PopoverDialog>
       </header>
       {cans.length > 0 && (
-        <ul className={styles.cans} aria-label="Cans">
+        <ul ref={list} className={styles.cans} aria-label="Cans">
           {cans.map((can) => (
             <li key={can.canId}>
               <button
                 type="button"
                 className={classNames(styles.can, can.count === 0 && styles.empty)}
-                aria-label={`Can ${words.full(can.height_nm)}, ${countWords(can.count)}${kinds.length > 1 ? `, ${can.kind}s` : ''}`}
+                data-opens={can.canId}
                 aria-current={can.canId === opened ? 'true' : undefined}
                 onClick={() => onOpen({ can: can.canId })}
               >
-                <span className={styles.height}>{words.full(can.height_nm)}</span>
+                <span className={styles.height}>
+                  <span className="spoken">Can </span>
+                  {words.full(can.height_nm)}
+                </span>{' '}
                 {can.count === 0 ? <span /> : <PlateMark mark="free" />}
                 <span className={styles.count}>
                   {can.count === 0 ? <span className="small quiet">empty</span> : <b>{can.count}</b>}{' '}
+                  {can.count > 0 && <span className="spoken">in it</span>}
                   {kinds.length > 1 && <span className="small quiet">{can.kind}s</span>}
                 </span>
               </button>
@@ -59,10 +66,6 @@ export function PlatesCans({ outline, kinds, cans, opened, onOpen }: PlatesCansP
       )}
     </div>
   );
-}
-
-function countWords(count: number): string {
-  return count === 0 ? 'empty' : `${count} in it`;
 }
 
 type NewCanProps = { outline: string; kind: Can['kind']; onDone: () => void };

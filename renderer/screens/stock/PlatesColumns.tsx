@@ -10,7 +10,8 @@ import { useLetterKey } from '../../frame/use-letter-key.ts';
 import { useRead } from '../../rpc/use-read.ts';
 import { PlateMark } from './PlateMark.tsx';
 import styles from './PlatesColumns.module.css';
-import { stateWords, tagWords } from './plate-words.ts';
+import { stateWords } from './plate-words.ts';
+import { useFocusBack } from './use-focus-back.ts';
 import { useLengthWords } from './use-length-words.ts';
 import { rowHeight, usePageRoom } from './use-page-room.ts';
 
@@ -146,6 +147,8 @@ function PageOfPlates({ plates, rows, columns, offset, at, total, opened, onMove
     list.current?.querySelectorAll('button')[here]?.focus();
   }, [here]);
 
+  useFocusBack(list, opened);
+
   const perPage = rows * columns;
   const move = (event: KeyboardEvent) => {
     const to = placeAfter(event.key, at, rows, perPage, total);
@@ -176,15 +179,14 @@ function PageOfPlates({ plates, rows, columns, offset, at, total, opened, onMove
               plate.state === 'free' && styles.free,
               plate.state === 'do not use' && styles.rejected,
             )}
-            aria-label={`${tagWords(plate.tag)}, ${words.full(plate.height_nm)}, ${stateWords(plate)}`}
             aria-current={plate.pieceId === opened ? 'true' : undefined}
+            data-opens={plate.pieceId}
             tabIndex={index === (here ?? 0) ? 0 : -1}
             onFocus={() => offset !== null && offset + index !== at && onMove(offset + index)}
             onClick={() => onOpen(plate.pieceId)}
           >
-            <span className={styles.tag}>{plate.tag}</span>
-            <span className={styles.height}>{words.full(plate.height_nm)}</span>
-            <PlateMark mark={plate.state} />
+            <span className={styles.tag}>{plate.tag || <span className="spoken">no tag</span>}</span>{' '}
+            <span className={styles.height}>{words.full(plate.height_nm)}</span> <PlateMark mark={plate.state} />
             <span className={styles.word}>{stateWords(plate)}</span>
           </button>
         </li>
