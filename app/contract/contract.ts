@@ -3,6 +3,7 @@ import type { z } from 'zod';
 import { customersContract } from '../customers/customers.contract.ts';
 import { jobsContract } from '../jobs/jobs.contract.ts';
 import { packsContract } from '../packs/packs.contract.ts';
+import { photosContract } from '../photos/photos.contract.ts';
 import { readingsContract } from '../readings/readings.contract.ts';
 import { shopContract } from '../shop/shop.contract.ts';
 import { specsContract } from '../specs/specs.contract.ts';
@@ -17,6 +18,7 @@ export const contract = {
   ...jobsContract,
   ...readingsContract,
   ...packsContract,
+  ...photosContract,
   ...stockContract,
 } as const;
 

@@ -1,4 +1,5 @@
 // What is known of a job when its build report is printed. Amounts are base units of their quantity, as they are kept.
+import type { Picture } from './paper.ts';
 import type { Limits, SureAmount } from '../charts/amounts.ts';
 import type { Harmonic, SpotReading } from '../charts/clock.ts';
 import type { PieceKind } from '../charts/stack.ts';
@@ -106,4 +107,6 @@ export type BuildReportFacts = {
   readonly cautions: readonly string[];
   /** The shop's own notes on the job. For the shop's copy. */
   readonly notes: readonly string[];
+  /** Photos that a person chose for the report, oldest first. */
+  readonly photos: readonly Picture[];
 };

@@ -123,6 +123,7 @@ function afterFirstPage(facts: BuildReportFacts): readonly Block[] {
     ...variants(facts),
     ...packSections(facts),
     ...readAgain(facts),
+    ...(facts.photos.length > 0 ? [heading('Photos'), { kind: 'pictures', pictures: facts.photos } as const] : []),
     ...(isShops && facts.notes.length > 0
       ? [heading('Shop’s notes'), { kind: 'list', items: facts.notes } as const]
       : []),

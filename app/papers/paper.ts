@@ -48,6 +48,14 @@ export type Row =
 
 export type Table = { readonly kind: 'table'; readonly columns: readonly Column[]; readonly rows: readonly Row[] };
 
+/** A photo; width and height are those of the JPEG, in its own points. */
+export type Picture = {
+  readonly jpegBase64: string;
+  readonly width: number;
+  readonly height: number;
+  readonly caption: string;
+};
+
 export type Block =
   | {
       readonly kind: 'masthead';
@@ -72,6 +80,8 @@ export type Block =
     }
   /** Charts side by side. */
   | { readonly kind: 'charts'; readonly charts: readonly Chart[] }
+  /** Photos two in a row, each with its caption under it. */
+  | { readonly kind: 'pictures'; readonly pictures: readonly Picture[] }
   | Closing;
 
 /**

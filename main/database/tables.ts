@@ -3,6 +3,7 @@ import type { Kysely } from 'kysely';
 import type { CustomersTables } from '../customers/customers.tables.ts';
 import type { JobsTables } from '../jobs/jobs.tables.ts';
 import type { PacksTables } from '../packs/packs.tables.ts';
+import type { PhotosTables } from '../photos/photos.tables.ts';
 import type { ReadingsTables } from '../readings/readings.tables.ts';
 import type { ShopTables } from '../shop/shop.tables.ts';
 import type { SpecsTables } from '../specs/specs.tables.ts';
@@ -15,6 +16,7 @@ export type Tables = ShopTables &
   SpecsTables &
   JobsTables &
   PacksTables &
+  PhotosTables &
   StockTables &
   ReadingsTables;
 

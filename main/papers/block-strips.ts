@@ -1,7 +1,7 @@
 // Every block of a paper as strips.
 import { assertNever } from '../../app/base/assert.ts';
 import type { Chart } from '../../app/charts/shapes.ts';
-import { type Block, type Closing, textLines, type Words } from '../../app/papers/paper.ts';
+import { type Block, type Closing, type Picture, textLines, type Words } from '../../app/papers/paper.ts';
 import { paintChart } from './paint-chart.ts';
 import { addElement, drawArtifact, drawRule, type Element, type Sheet } from './sheet.ts';
 import { type Flowing, type Strip, stackStrips } from './strip.ts';
@@ -38,6 +38,8 @@ export function blockStrips(sheet: Sheet, block: Block, width: number): readonly
       return [chartStrip(sheet, block.chart)];
     case 'charts':
       return [chartsStrip(sheet, block.charts)];
+    case 'pictures':
+      return pictureStrips(sheet, block.pictures, width);
     case 'together':
       return [togetherStrip(sheet, block, width)];
     case 'closing':
@@ -200,6 +202,36 @@ function chartsStrip(sheet: Sheet, charts: readonly Chart[]): Strip {
       }
     },
   };
+}
+
+const pictureGap = 12;
+const tallestPicture = 200;
+
+/** Two in a row, as large as half the width and 200 points of height allow. */
+function pictureStrips(sheet: Sheet, pictures: readonly Picture[], width: number): readonly Strip[] {
+  const room = (width - pictureGap) / 2;
+  const laid = pictures.map((picture) => {
+    const scale = Math.min(room / picture.width, tallestPicture / picture.height);
+    const caption = breakLines(sheet, toRuns([{ text: picture.caption, quiet: true }]), textLines.small.size, room);
+    return { picture, width: scale * picture.width, height: scale * picture.height, caption };
+  });
+  const rows = Array.from({ length: Math.ceil(laid.length / 2) }, (_, row) => laid.slice(2 * row, 2 * row + 2));
+  return rows.map((row) => ({
+    before: 8,
+    height: Math.max(...row.map((each) => each.height + 3 + each.caption.length * textLines.small.line)),
+    paint: (x, y) => {
+      for (const [index, each] of row.entries()) {
+        const left = x + index * (room + pictureGap);
+        const alt = each.picture.caption || 'Photo without a caption';
+        const figure = addElement(sheet, sheet.root, 'Figure', { alt });
+        figure.add(() => {
+          const bytes = Buffer.from(each.picture.jpegBase64, 'base64');
+          sheet.document.image(bytes, left, y, { width: each.width, height: each.height });
+        });
+        addText(sheet, 'P', each.caption, left, y + each.height + 3, 'small');
+      }
+    },
+  }));
 }
 
 /** The tallest version that leaves room for the signatures; where none does, the signatures and then the charts overleaf. */

@@ -3,6 +3,7 @@ import type { MethodName, Output, ParsedInput } from '../../app/contract/contrac
 import { customersHandlers } from '../customers/customers.handlers.ts';
 import { jobsHandlers } from '../jobs/jobs.handlers.ts';
 import { packsHandlers } from '../packs/packs.handlers.ts';
+import { photosHandlers } from '../photos/photos.handlers.ts';
 import { readingsHandlers } from '../readings/readings.handlers.ts';
 import type { Desk } from '../shop/desk.ts';
 import { shopHandlers } from '../shop/shop.handlers.ts';
@@ -18,5 +19,6 @@ export const handlers: { [M in MethodName]: (desk: Desk, input: ParsedInput<M>) 
   ...jobsHandlers,
   ...readingsHandlers,
   ...packsHandlers,
+  ...photosHandlers,
   ...stockHandlers,
 };

@@ -7,6 +7,7 @@ import { CheckInScreen } from '../screens/jobs/CheckInScreen.tsx';
 import { CheckScreen } from '../screens/jobs/CheckScreen.tsx';
 import { JobScreen } from '../screens/jobs/JobScreen.tsx';
 import { JobsScreen } from '../screens/jobs/JobsScreen.tsx';
+import { PhotoScreen } from '../screens/jobs/PhotoScreen.tsx';
 import { ReportScreen } from '../screens/jobs/ReportScreen.tsx';
 import { ShopScreen } from '../screens/shop/ShopScreen.tsx';
 import { EditSheetScreen } from '../screens/specs/EditSheetScreen.tsx';
@@ -55,6 +56,15 @@ const report = createRoute({
   component: () => {
     const { jobId, copy } = report.useParams();
     return <ReportScreen jobId={Number(jobId)} copy={copy === 'shop' ? 'shop' : 'customer'} />;
+  },
+});
+
+const photo = createRoute({
+  getParentRoute: () => root,
+  path: '/jobs/$jobId/photos/$photoId',
+  component: () => {
+    const { jobId, photoId } = photo.useParams();
+    return <PhotoScreen jobId={Number(jobId)} photoId={Number(photoId)} />;
   },
 });
 
@@ -163,6 +173,7 @@ export const router = createRouter({
     job,
     checkOfJob,
     report,
+    photo,
     bench,
     reading,
     parts,

@@ -11,6 +11,7 @@ const rooms = [
   'jobs',
   'readings',
   'packs',
+  'photos',
   'stock',
   'shop',
   'clutch',

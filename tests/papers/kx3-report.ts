@@ -233,4 +233,5 @@ export const kx3: BuildReportFacts = {
     'Fluid and cooler: flush and check level hot before towing; come back at 500 miles for a look, no charge.',
   ],
   notes: ['Customer asked twice about the price of the converter.'],
+  photos: [],
 };

@@ -12,6 +12,7 @@ import { LoadedJob } from './LoadedJob.tsx';
 import { MissingList } from './MissingList.tsx';
 import { PacksOfJob } from './PacksOfJob.tsx';
 import { PartsOfJob } from './PartsOfJob.tsx';
+import { PhotosOfJob } from './PhotosOfJob.tsx';
 import { goToPullEntry } from './PullEntry.tsx';
 import { StagesOfJob } from './StagesOfJob.tsx';
 
@@ -58,6 +59,7 @@ function Ticket({ job }: { job: Job }) {
         </div>
       )}
       <PartsOfJob job={job} />
+      <PhotosOfJob job={job} />
     </>
   );
 }

@@ -8,6 +8,7 @@ import { HandAndGauge } from './HandAndGauge.tsx';
 import { LengthSettings } from './LengthSettings.tsx';
 import { benchLimits } from './length-settings.ts';
 import { People } from './People.tsx';
+import { PhoneFolder } from './PhoneFolder.tsx';
 import { DemoAndOwn, FileAndBackups } from './ShopFiles.tsx';
 import { DecisionRule, UnitsAndPaper } from './UnitsAndPaper.tsx';
 
@@ -45,6 +46,9 @@ export function ShopScreen() {
         about="What every ± is made of. The book starts with usual figures, and puts the shop’s own repeats in their place once there are enough. A take keeps the figures it began with."
       >
         <HandAndGauge settings={settings} />
+      </FormSection>
+      <FormSection title="Photos" about="Kept beside the shop file, small and without the place they were taken at.">
+        <PhoneFolder />
       </FormSection>
       <FormSection
         title="File and backups"

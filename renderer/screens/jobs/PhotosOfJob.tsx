@@ -1,0 +1,46 @@
+// The photo strip at the foot of a ticket.
+import { Link } from '@tanstack/react-router';
+import type { Job } from '../../../app/jobs/jobs.contract.ts';
+import { FailureSentence } from '../../frame/FailureSentence.tsx';
+import { useRead } from '../../rpc/use-read.ts';
+import { sayDay } from '../../text/say-date.ts';
+import { AddPhotos } from './AddPhotos.tsx';
+import { PhotoPicture } from './PhotoPicture.tsx';
+import styles from './Photos.module.css';
+
+export function PhotosOfJob({ job }: { job: Job }) {
+  const { jobId } = job;
+  const read = useRead('photos.listPhotos', { jobId });
+  return (
+    <section className={styles.strip} aria-labelledby="photos-of-job">
+      <h2 id="photos-of-job" className={styles.heading}>
+        Photos
+      </h2>
+      <FailureSentence error={read.error} />
+      <ul className={styles.photos}>
+        {read.data?.map((photo) => (
+          <li key={photo.photoId}>
+            <Link
+              to="/jobs/$jobId/photos/$photoId"
+              params={{ jobId: String(jobId), photoId: String(photo.photoId) }}
+              className={styles.link}
+            >
+              <PhotoPicture photo={photo} size="small" />
+              <span className={styles.caption}>{photo.caption || 'No caption'}</span>
+              <span className="small quiet">
+                {sayDay(photo.at)}
+                {photo.isInReport && ', in the report'}
+              </span>
+            </Link>
+          </li>
+        ))}
+        {!job.isClosed && (
+          <li>
+            <AddPhotos jobId={jobId} />
+          </li>
+        )}
+      </ul>
+      {job.isClosed && read.data?.length === 0 && <p className="quiet">No photos were kept with this ticket.</p>}
+    </section>
+  );
+}

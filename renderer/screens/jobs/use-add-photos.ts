@@ -1,0 +1,69 @@
+// Taking photos in, one after the other: each is made small in the window and kept before the next begins.
+import { useEffect, useState } from 'react';
+import { useAtBench } from '../../frame/at-bench.ts';
+import { call } from '../../rpc/client.ts';
+import { useWrite } from '../../rpc/use-write.ts';
+import { shrinkPhoto } from './shrink-photo.ts';
+
+export type PhotoSource = {
+  readonly name: string;
+  readonly folderName: string | null;
+  readonly open: () => Promise<Blob>;
+};
+
+/** `done` of `all` while it runs; a picture that cannot be taken in is named and the others go on. */
+export function useAddPhotos(jobId: number) {
+  const { person } = useAtBench();
+  const write = useWrite('photos.addPhoto');
+  const [progress, setProgress] = useState<{ done: number; all: number } | null>(null);
+  const [troubles, setTroubles] = useState<readonly string[]>([]);
+  const add = async (sources: readonly PhotoSource[]) => {
+    if (sources.length === 0 || progress !== null) return;
+    setTroubles([]);
+    const failed: string[] = [];
+    for (const [done, source] of sources.entries()) {
+      setProgress({ done, all: sources.length });
+      try {
+        const ready = await shrinkPhoto(await source.open(), source.name);
+        await write.mutateAsync({ jobId, caption: '', folderName: source.folderName, by: person.personId, ...ready });
+      } catch (thrown) {
+        failed.push(thrown instanceof Error ? thrown.message : String(thrown));
+      }
+    }
+    setTroubles(failed);
+    setProgress(null);
+  };
+  return { add, progress, troubles };
+}
+
+export function sourcesOf(files: Iterable<File>): PhotoSource[] {
+  return [...files]
+    .filter((file) => file.type.startsWith('image/') || /\.(heic|heif)$/i.test(file.name))
+    .map((file) => ({ name: file.name, folderName: null, open: async () => file }));
+}
+
+/** Sources for files of the phone's folder. */
+export function sourceInFolder(file: { name: string; folderName: string }): PhotoSource {
+  return {
+    name: file.name,
+    folderName: file.folderName,
+    open: async () => {
+      const { base64 } = await call('photos.readFromFolder', { name: file.name });
+      return new Blob([Uint8Array.from(atob(base64), (letter) => letter.charCodeAt(0))]);
+    },
+  };
+}
+
+/** Calls `take` with the pictures of whatever is pasted while the screen is open. */
+export function usePastedPhotos(take: (files: readonly File[]) => void): void {
+  useEffect(() => {
+    const paste = (event: ClipboardEvent) => {
+      const files = [...(event.clipboardData?.files ?? [])];
+      if (files.length === 0) return;
+      event.preventDefault();
+      take(files);
+    };
+    document.addEventListener('paste', paste);
+    return () => document.removeEventListener('paste', paste);
+  }, [take]);
+}
