@@ -7,6 +7,8 @@ export type Priced = { readonly lines: readonly ComparedLine[]; readonly taxPerH
 
 export type Changes = {
   lines: Array<{
+    /** The line as it is now, or the one that is no more. */
+    lineId: number;
     description: string;
     was_cents: number | null;
     is_cents: number | null;
@@ -27,14 +29,15 @@ export function changesBetween(before: Priced, now: Priced, replacedBy: Readonly
     const is = standing.get(newestOf(was.lineId, replacedBy));
     if (is) kept.add(is.lineId);
     if (is?.lineId === was.lineId) return [];
-    return [changeOf(was, is)];
+    return [changeOf(was, is ?? null, is ?? was)];
   });
-  const added = now.lines.filter((line) => !kept.has(line.lineId)).map((line) => changeOf(undefined, line));
-  const [then, today] = [before, now].map((priced) => totalsOf(priced.lines, priced.taxPerHundredThousand));
+  const added = now.lines.filter((line) => !kept.has(line.lineId)).map((line) => changeOf(null, line, line));
+  const then = totalsOf(before.lines, before.taxPerHundredThousand);
+  const today = totalsOf(now.lines, now.taxPerHundredThousand);
   return {
     lines: [...changed, ...added],
-    tax_difference_cents: (today?.tax_cents ?? 0) - (then?.tax_cents ?? 0),
-    total_difference_cents: (today?.total_cents ?? 0) - (then?.total_cents ?? 0),
+    tax_difference_cents: today.tax_cents - then.tax_cents,
+    total_difference_cents: today.total_cents - then.total_cents,
   };
 }
 
@@ -43,13 +46,8 @@ function newestOf(lineId: number, replacedBy: ReadonlyMap<number, number>): numb
   return next === undefined ? lineId : newestOf(next, replacedBy);
 }
 
-function changeOf(was: ComparedLine | undefined, is: ComparedLine | undefined): Changes['lines'][number] {
-  const was_cents = was ? lineAmount_cents(was) : null;
-  const is_cents = is ? lineAmount_cents(is) : null;
-  return {
-    description: (is ?? was)?.description ?? '',
-    was_cents,
-    is_cents,
-    difference_cents: (is_cents ?? 0) - (was_cents ?? 0),
-  };
+function changeOf(was: ComparedLine | null, is: ComparedLine | null, { lineId, description }: ComparedLine) {
+  const was_cents = was && lineAmount_cents(was);
+  const is_cents = is && lineAmount_cents(is);
+  return { lineId, description, was_cents, is_cents, difference_cents: (is_cents ?? 0) - (was_cents ?? 0) };
 }

@@ -78,6 +78,8 @@ export const givenEstimate = z.strictObject({
 
 /** One line as it was and as it is; null where it was not there, or is no more. */
 export const lineChange = z.strictObject({
+  /** The line as it is now, or the one that is no more. */
+  lineId: id,
   description: z.string(),
   was_cents: cents.nullable(),
   is_cents: cents.nullable(),

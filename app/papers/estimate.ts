@@ -1,6 +1,7 @@
 // The estimate a customer holds: what was found, what it comes to line by line, what was agreed. No cost stands on it.
 import type { LineKind } from '../jobs/estimate.contract.ts';
 import type { Changes } from '../jobs/estimate-changes.ts';
+import { kindHeadings, kindsInOrder } from '../jobs/estimate-kinds.ts';
 import { roundingWords, type Totals } from '../jobs/estimate-total.ts';
 import { formatQuantity, formatTaxRate } from '../jobs/estimate-typed.ts';
 import type { DecimalMark } from '../quantities/format-amount.ts';
@@ -53,17 +54,6 @@ export type EstimateFacts = {
 };
 
 const demoWords = 'demo shop, everything invented';
-
-const kindWords: Record<LineKind, string> = {
-  labour: 'Labour',
-  kit: 'Kits',
-  part: 'Parts',
-  sublet: 'Sublet work',
-  'core charge': 'Core charges',
-  other: 'Other',
-};
-/** The order lines stand in, on paper and on the screen. */
-export const kindsInOrder = ['labour', 'kit', 'part', 'sublet', 'core charge', 'other'] as const;
 
 /** The estimate as data, in its order; a painter only places it. */
 export function estimatePaper(facts: EstimateFacts): Paper {
@@ -142,7 +132,7 @@ function linesTable(facts: EstimateFacts): Table {
     const ofKind = facts.lines.filter((line) => line.kind === kind);
     if (ofKind.length === 0) return [];
     return [
-      { kind: 'group', text: kindWords[kind] },
+      { kind: 'group', text: kindHeadings[kind] },
       ...ofKind.map((line): Row => {
         const { description, quantity_hundredths, unitPrice_cents, amount_cents, isTaxable } = line;
         const hours = kind === 'labour' ? ' h' : '';

@@ -5,6 +5,8 @@ import { BenchScreen } from '../screens/bench/BenchScreen.tsx';
 import { ReadingScreen } from '../screens/bench/ReadingScreen.tsx';
 import { CheckInScreen } from '../screens/jobs/CheckInScreen.tsx';
 import { CheckScreen } from '../screens/jobs/CheckScreen.tsx';
+import { EstimatePaperScreen } from '../screens/jobs/EstimatePaperScreen.tsx';
+import { EstimateScreen } from '../screens/jobs/EstimateScreen.tsx';
 import { JobScreen } from '../screens/jobs/JobScreen.tsx';
 import { JobsScreen } from '../screens/jobs/JobsScreen.tsx';
 import { PhotoScreen } from '../screens/jobs/PhotoScreen.tsx';
@@ -48,6 +50,19 @@ const checkOfJob = createRoute({
   component: () => {
     const { jobId, checkId } = checkOfJob.useParams();
     return <CheckScreen jobId={Number(jobId)} checkId={Number(checkId)} />;
+  },
+});
+const estimate = createRoute({
+  getParentRoute: () => root,
+  path: '/jobs/$jobId/estimate',
+  component: () => <EstimateScreen jobId={Number(estimate.useParams().jobId)} />,
+});
+const estimatePaper = createRoute({
+  getParentRoute: () => root,
+  path: '/jobs/$jobId/estimate/$number',
+  component: () => {
+    const { jobId, number } = estimatePaper.useParams();
+    return <EstimatePaperScreen jobId={Number(jobId)} number={Number(number)} />;
   },
 });
 const report = createRoute({
@@ -172,6 +187,8 @@ export const router = createRouter({
     checkIn,
     job,
     checkOfJob,
+    estimate,
+    estimatePaper,
     report,
     photo,
     bench,

@@ -170,11 +170,11 @@ describe('what was given and approved', () => {
 
     // Cheaper stays approved, and the difference is shown line by line.
     const cheaper = { ...washer, quantity: '1', isTaxable: true };
-    await call('jobs.replaceLine', { lineId: partLine, line: cheaper, reason: 'one was good', by });
+    const { lineId } = await call('jobs.replaceLine', { lineId: partLine, line: cheaper, reason: 'one was good', by });
     now = await read();
     expect(now.state).toBe('approved');
     expect(now.changesSinceApproval).toEqual({
-      lines: [{ description: 'Thrust washer', was_cents: 1_900, is_cents: 950, difference_cents: -950 }],
+      lines: [{ lineId, description: 'Thrust washer', was_cents: 1_900, is_cents: 950, difference_cents: -950 }],
       // 9.50 × 8.875 % = 0.843125, so 0.84; 1.69 − 0.84.
       tax_difference_cents: -85,
       total_difference_cents: -1_035,

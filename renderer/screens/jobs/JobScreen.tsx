@@ -68,6 +68,9 @@ function HeadKeys({ job }: { job: Job }) {
   return (
     <>
       <BenchKey job={job} />
+      <LinkKey to="/jobs/$jobId/estimate" params={{ jobId: String(job.jobId) }}>
+        Estimate
+      </LinkKey>
       {!job.isClosed && (
         <Button keyHint="P" onPress={goToPullEntry}>
           Pull a part
