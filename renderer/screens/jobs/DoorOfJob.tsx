@@ -2,6 +2,7 @@
 import type { Job } from '../../../app/jobs/jobs.contract.ts';
 import { Disclosure } from '../../components/Disclosure.tsx';
 import { PopoverDialog } from '../../components/PopoverDialog.tsx';
+import { LinkKey } from '../../frame/LinkKey.tsx';
 import { useRead } from '../../rpc/use-read.ts';
 import { sayDay, sayDayAndTime } from '../../text/say-date.ts';
 import { CallForm } from './CallForm.tsx';
@@ -27,19 +28,12 @@ export function DoorOfJob({ job }: { job: Job }) {
             <span className="quiet">No day promised</span>
           )}
         </p>
-        {!job.isClosed && (
-          <div className={styles.keys}>
-            <PopoverDialog words={job.promised ? 'Promise another day' : 'Promise a day'} title="Promise a day">
-              {(close) => <PromiseForm job={job} onDone={close} />}
-            </PopoverDialog>
-            <PopoverDialog words="Write a call down" title="Write a call down">
-              {(close) => <CallForm job={job} onDone={close} />}
-            </PopoverDialog>
-            <PopoverDialog words="Sign off" title="Sign off">
-              {(close) => <SignOffForm job={job} onDone={close} />}
-            </PopoverDialog>
-          </div>
-        )}
+        <div className={styles.keys}>
+          {!job.isClosed && <Acts job={job} />}
+          <LinkKey to="/jobs/$jobId/history" params={{ jobId: String(job.jobId) }}>
+            History
+          </LinkKey>
+        </div>
       </div>
       <div className={styles.visits}>
         <VisitsOfUnit
@@ -58,6 +52,22 @@ export function DoorOfJob({ job }: { job: Job }) {
       </Disclosure>
       <SignedOff job={job} />
     </section>
+  );
+}
+
+function Acts({ job }: { job: Job }) {
+  return (
+    <>
+      <PopoverDialog words={job.promised ? 'Promise another day' : 'Promise a day'} title="Promise a day">
+        {(close) => <PromiseForm job={job} onDone={close} />}
+      </PopoverDialog>
+      <PopoverDialog words="Write a call down" title="Write a call down">
+        {(close) => <CallForm job={job} onDone={close} />}
+      </PopoverDialog>
+      <PopoverDialog words="Sign off" title="Sign off">
+        {(close) => <SignOffForm job={job} onDone={close} />}
+      </PopoverDialog>
+    </>
   );
 }
 

@@ -2,7 +2,7 @@
 import { dayIn, daysBetween, daysWords, isLate } from '../../../app/jobs/calendar-days.ts';
 import { sayDay } from '../../text/say-date.ts';
 
-function zoneHere(): string {
+export function zoneHere(): string {
   return Intl.DateTimeFormat().resolvedOptions().timeZone;
 }
 

@@ -62,7 +62,18 @@ function Sheet({ revision, newestNumber }: { revision: Revision; newestNumber: n
             {revision.sourceNote !== '' && <span className="quiet">{revision.sourceNote}</span>}
           </>
         }
-        acts={!isBlank && editKey('Edit the sheet')}
+        acts={
+          !isBlank && (
+            <>
+              {isNewest && (
+                <LinkKey to="/specs/$familyId/bench-sheet" params={params}>
+                  Blank bench sheet
+                </LinkKey>
+              )}
+              {editKey('Edit the sheet')}
+            </>
+          )
+        }
       />
       <div className={styles.sheet}>
         {savedRevision === number && <Notice kind="done">Revision {number} is saved.</Notice>}

@@ -1,0 +1,33 @@
+// The papers of a job besides its report: the build sheet and a blank bench sheet.
+import { Link } from '@tanstack/react-router';
+import { LoadedJob } from './LoadedJob.tsx';
+import { PrintedSheet } from './PrintedSheet.tsx';
+
+export function JobSheetScreen({ jobId, kind }: { jobId: number; kind: 'build' | 'bench' }) {
+  return (
+    <LoadedJob jobId={jobId}>
+      {(job) => {
+        const facts = (
+          <Link to="/jobs/$jobId" params={{ jobId: String(jobId) }}>
+            Job {job.number}
+          </Link>
+        );
+        return kind === 'build' ? (
+          <PrintedSheet title="Build sheet" facts={facts} method="jobs.printBuildSheet" of={{ jobId }} />
+        ) : (
+          <PrintedSheet title="Bench sheet" facts={facts} method="jobs.printBenchSheet" of={{ of: { jobId } }} />
+        );
+      }}
+    </LoadedJob>
+  );
+}
+
+/** A blank bench sheet of a family, for any job. */
+export function FamilySheetScreen({ familyId }: { familyId: number }) {
+  const facts = (
+    <Link to="/specs/$familyId" params={{ familyId: String(familyId) }}>
+      Back to the sheet
+    </Link>
+  );
+  return <PrintedSheet title="Bench sheet" facts={facts} method="jobs.printBenchSheet" of={{ of: { familyId } }} />;
+}

@@ -1,0 +1,62 @@
+// A paper on the screen before it is saved or printed, in letter or A4.
+import { type ReactNode, useState } from 'react';
+import type { Input } from '../../../app/contract/contract.ts';
+import { Button } from '../../components/Button.tsx';
+import { RadioGroup } from '../../components/RadioGroup.tsx';
+import { FailureSentence } from '../../frame/FailureSentence.tsx';
+import { useOpenShop } from '../../frame/open-shop.ts';
+import { PageHead } from '../../frame/PageHead.tsx';
+import { saveFile, useFileAddress } from '../../rpc/printed-file.ts';
+import { useRead } from '../../rpc/use-read.ts';
+import styles from './ReportScreen.module.css';
+
+type PrintedSheetProps = { title: string; facts: ReactNode } & (
+  | { method: 'jobs.printBuildSheet'; of: Input<'jobs.printBuildSheet'> }
+  | { method: 'jobs.printBenchSheet'; of: Input<'jobs.printBenchSheet'> }
+);
+
+export function PrintedSheet({ title, facts, method, of }: PrintedSheetProps) {
+  const { settings } = useOpenShop();
+  const [paper, setPaper] = useState(settings.paper);
+  const sheet = useRead(method, { ...of, paper });
+  const file = sheet.data && { ...sheet.data, mediaType: 'application/pdf', base64: sheet.data.pdfBase64 };
+  const address = useFileAddress(file);
+  return (
+    <div className={styles.page}>
+      <PageHead
+        title={title}
+        facts={facts}
+        acts={
+          <>
+            <RadioGroup
+              label="Paper"
+              isLabelHidden
+              options={[
+                { id: 'letter', words: 'Letter' },
+                { id: 'A4', words: 'A4' },
+              ]}
+              value={paper}
+              onChange={setPaper}
+            />
+            {file && (
+              <Button kind="filled" onPress={() => saveFile(file)}>
+                Save the PDF
+              </Button>
+            )}
+          </>
+        }
+      />
+      <div className={styles.sheet}>
+        {sheet.isPending && (
+          <p role="status" className="quiet">
+            The pages are being drawn…
+          </p>
+        )}
+        {file && address !== null && (
+          <iframe className={styles.preview} src={`${address}#navpanes=0&view=FitH`} title={file.fileName} />
+        )}
+        <FailureSentence error={sheet.error} />
+      </div>
+    </div>
+  );
+}
