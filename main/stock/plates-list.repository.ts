@@ -1,7 +1,8 @@
 // Windows and counts of the single plates of an outline: the list, its picture, and what is known of every outline.
+import type { ExpressionBuilder } from 'kysely';
 import type { LengthUnit } from '../../app/quantities/units.ts';
 import type { PlateState } from '../../app/stock/plates.contract.ts';
-import type { Reading } from '../database/tables.ts';
+import type { Reading, Tables } from '../database/tables.ts';
 
 export type PlateFilter = {
   readonly outline: string;
@@ -131,15 +132,64 @@ export async function listHeights(reading: Reading, pieceId: number) {
   }));
 }
 
-/** Single plates at hand, by outline and kind. */
+/**
+ * Single plates at hand, by outline: those of `plates_as_known` that are free or to be read again. Asked without it,
+ * because this goes through every plate there ever was, and finding each one's newest height takes twice as long.
+ */
 export function countLoose(reading: Reading) {
   return reading
-    .selectFrom('plates_as_known')
-    .select((row) => ['outline', 'kind', row.fn.countAll<number>().as('count')])
+    .selectFrom('pieces')
+    .select((row) => ['outline', row.fn.countAll<number>().as('count')])
     .where('outline', '<>', '')
-    .where('state', 'in', ['free', 'read again'])
-    .groupBy(['outline', 'kind'])
+    .where((row) => row.not(row.exists(newestSitting(row))))
+    .where('piece_id', 'not in', reading.selectFrom('discards').select('discards.piece_id'))
+    .where('piece_id', 'not in', reading.selectFrom('can_returns').select('can_returns.piece_id'))
+    .where('piece_id', 'not in', rejected(reading))
+    .groupBy('outline')
     .execute();
+}
+
+/** The mock-up that a plate of `pieces` sits in now. */
+function newestSitting(row: ExpressionBuilder<Tables, 'pieces'>) {
+  return row
+    .selectFrom('mock_ups as sits')
+    .where('sits.mock_up_id', '=', (newest) =>
+      newest
+        .selectFrom('mock_up_pieces')
+        .whereRef('mock_up_pieces.piece_id', '=', 'pieces.piece_id')
+        .select((each) => each.fn.max<number>('mock_up_pieces.mock_up_id').as('newest')),
+    )
+    .where((sits) =>
+      sits.not(
+        sits.exists(
+          sits
+            .selectFrom('mock_ups as without')
+            .whereRef('without.job_id', '=', 'sits.job_id')
+            .whereRef('without.pack_id', '=', 'sits.pack_id')
+            .where((each) => each('without.number', '=', each('sits.number', '+', each.lit(1))))
+            .select('without.mock_up_id'),
+        ),
+      ),
+    )
+    .select('sits.mock_up_id');
+}
+
+function rejected(reading: Reading) {
+  return reading
+    .selectFrom('piece_looks')
+    .where('is_usable', '=', 0)
+    .where((row) =>
+      row.not(
+        row.exists(
+          row
+            .selectFrom('piece_looks as later')
+            .whereRef('later.piece_id', '=', 'piece_looks.piece_id')
+            .whereRef('later.piece_look_id', '>', 'piece_looks.piece_look_id')
+            .select('later.piece_look_id'),
+        ),
+      ),
+    )
+    .select('piece_looks.piece_id');
 }
 
 /** Kinds of every outline that a plate, a can or a slot of a newest sheet has. */

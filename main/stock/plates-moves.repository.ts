@@ -111,6 +111,7 @@ export function newestFittings(reading: Reading, outline: string, limit: number)
     )
     .select(['mock_ups.made_at as at', 'people.initials as by'])
     .orderBy('mock_ups.mock_up_id', 'desc')
+    .orderBy('mock_up_pieces.slot_id')
     .limit(limit)
     .execute();
 }
@@ -138,6 +139,7 @@ export function newestRemovals(reading: Reading, outline: string, limit: number)
     )
     .select(['next.made_at as at', 'remover.initials as by'])
     .orderBy('next.mock_up_id', 'desc')
+    .orderBy('mock_up_pieces.slot_id')
     .limit(limit)
     .execute();
 }
