@@ -15,8 +15,7 @@ import { normalCoverageFactor } from '../../app/statistics/normal.ts';
 import type { OpenShop } from '../database/open-shop.ts';
 import type { Reading } from '../database/tables.ts';
 import { getPack } from '../packs/packs.service.ts';
-import { readPicture } from '../photos/photo-files.ts';
-import { photosForReport } from '../photos/photos.service.ts';
+import { picturesForReport } from '../photos/photos.service.ts';
 import { listTakes } from '../readings/readings.service.ts';
 import { getSettings } from '../shop/shop.service.ts';
 import { paintInWorker } from '../workers/paint-paper.ts';
@@ -26,15 +25,11 @@ export async function printBuildReport(
   shop: OpenShop,
   input: { jobId: number; copy: Copy; paper?: 'letter' | 'A4' | undefined },
 ): Promise<{ fileName: string; pdfBase64: string }> {
-  const { facts, photos } = await shop.read(async (reading) => ({
-    facts: await factsOf(reading, input, shop.clock().slice(0, 10)),
-    photos: await photosForReport(reading, input.jobId),
+  const facts = await shop.read(async (reading) => ({
+    ...(await factsOf(reading, input, shop.clock().slice(0, 10))),
+    photos: await picturesForReport(reading, shop.file, input.jobId),
   }));
-  const pictures = photos.map(({ sha256, ...photo }) => ({
-    ...photo,
-    jpegBase64: readPicture(shop.file, sha256).toString('base64'),
-  }));
-  const pdf = await paintInWorker(buildReport({ ...facts, photos: pictures }));
+  const pdf = await paintInWorker(buildReport(facts));
   const fileName = `job ${facts.jobNumber} build report, ${input.copy} copy.pdf`;
   return { fileName, pdfBase64: pdf.toString('base64') };
 }

@@ -1,4 +1,5 @@
 // Photos of a ticket: kept as files named after their content, with a row that says what they show.
+import type { Picture } from '../../app/papers/paper.ts';
 import { plainJpeg } from '../../app/photos/jpeg.ts';
 import type { Photo } from '../../app/photos/photos.contract.ts';
 import { accepted, found } from '../database/errors.ts';
@@ -6,7 +7,7 @@ import type { Reading, Writing } from '../database/tables.ts';
 import { checkOfJobRow, getJobRow, jobAtWork } from '../jobs/jobs.service.ts';
 import { personAtWork } from '../shop/shop.service.ts';
 import { assertFolder, listFolder } from './phone-folder.ts';
-import { keepPicture } from './photo-files.ts';
+import { keepPicture, readPicture } from './photo-files.ts';
 
 export async function listPhotos(reading: Reading, { jobId }: { jobId: number }): Promise<Photo[]> {
   const rows = await photos(reading).where('job_id', '=', jobId).orderBy('photo_id').execute();
@@ -99,14 +100,19 @@ export async function filesOfPhoto(reading: Reading, photoId: number): Promise<{
   return { full: row.sha256, small: row.small_sha256 };
 }
 
-/** Photos that the report shall carry, in order, with their files. */
-export async function photosForReport(reading: Reading, jobId: number) {
+/** The pictures that a person chose for the report, oldest first, ready to print. */
+export async function picturesForReport(reading: Reading, shopFile: string, jobId: number): Promise<Picture[]> {
   const rows = await photos(reading)
     .where('job_id', '=', jobId)
     .where('is_in_report', '=', 1)
     .orderBy('photo_id')
     .execute();
-  return rows.map(({ sha256, width, height, caption }) => ({ sha256, width, height, caption }));
+  return rows.map(({ sha256, width, height, caption }) => ({
+    jpegBase64: readPicture(shopFile, sha256).toString('base64'),
+    width,
+    height,
+    caption,
+  }));
 }
 
 export async function watchedFolder(reading: Reading): Promise<string> {
