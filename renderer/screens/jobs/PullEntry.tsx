@@ -5,12 +5,12 @@ import { Refusal } from '../../components/Refusal.tsx';
 import { SuggestField } from '../../components/SuggestField.tsx';
 import { TextField } from '../../components/TextField.tsx';
 import { FailureSentence } from '../../frame/FailureSentence.tsx';
+import { isOtherFamily, PullAnyway } from '../../frame/PullAnyway.tsx';
 import { useLetterKey } from '../../frame/use-letter-key.ts';
 import { call } from '../../rpc/client.ts';
 import { refusalAbout } from '../../rpc/failures.ts';
-import { isOtherFamily, PullAnyway } from '../stock/PullAnyway.tsx';
-import { countRefusal, countTyped } from '../stock/part-words.ts';
-import { useFindParts } from '../stock/use-find-parts.ts';
+import { useFindParts } from '../../rpc/use-find-parts.ts';
+import { countRefusal, countTyped } from '../../text/part-words.ts';
 import styles from './PartsOfJob.module.css';
 import type { PartsOfJobActs, PartToPull } from './use-parts-of-job.ts';
 

@@ -5,7 +5,7 @@ import { EnterThrough } from '../../components/EnterThrough.tsx';
 import { PopoverDialog } from '../../components/PopoverDialog.tsx';
 import { TextField } from '../../components/TextField.tsx';
 import { FailureSentence } from '../../frame/FailureSentence.tsx';
-import { countRefusal, countTyped } from '../stock/part-words.ts';
+import { countRefusal, countTyped } from '../../text/part-words.ts';
 import styles from './PartsOfJob.module.css';
 import type { PartsOfJobActs, PartToReturn } from './use-parts-of-job.ts';
 

@@ -7,12 +7,12 @@ import { SuggestField } from '../../components/SuggestField.tsx';
 import { TextField } from '../../components/TextField.tsx';
 import { useAtBench } from '../../frame/at-bench.ts';
 import { FailureSentence } from '../../frame/FailureSentence.tsx';
+import { PullAnyway } from '../../frame/PullAnyway.tsx';
 import { Refused, refusalAbout } from '../../rpc/failures.ts';
 import { useRead } from '../../rpc/use-read.ts';
 import { useWrite } from '../../rpc/use-write.ts';
+import { batchWords, countRefusal, countTyped } from '../../text/part-words.ts';
 import styles from './PartForms.module.css';
-import { PullAnyway } from './PullAnyway.tsx';
-import { batchWords, countRefusal, countTyped } from './part-words.ts';
 import { useEscape } from './use-escape.ts';
 import type { ShelfAct } from './use-take-back.ts';
 

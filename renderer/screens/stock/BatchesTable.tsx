@@ -7,10 +7,10 @@ import { classNames } from '../../components/class-names.ts';
 import { Disclosure } from '../../components/Disclosure.tsx';
 import { Menu, type MenuEntry } from '../../components/Menu.tsx';
 import { Cell, ColumnHead, RowHead, Table } from '../../components/Table.tsx';
+import { batchWords, sayBusinessDay } from '../../text/part-words.ts';
+import { useMoneyWords } from '../../text/use-money-words.ts';
 import styles from './BatchesTable.module.css';
 import { type BatchAct, BatchForm } from './BatchForms.tsx';
-import { batchWords, sayBusinessDay } from './part-words.ts';
-import { useMoneyWords } from './use-money-words.ts';
 import type { ShelfAct } from './use-take-back.ts';
 
 type BatchesTableProps = { part: Part; onDone: (act: ShelfAct | null) => void };

@@ -8,11 +8,11 @@ import { Cell, ColumnHead, RowHead, Table } from '../../components/Table.tsx';
 import { Loaded } from '../../frame/Loaded.tsx';
 import { useRead } from '../../rpc/use-read.ts';
 import { sayDay } from '../../text/say-date.ts';
+import { useMoneyWords } from '../../text/use-money-words.ts';
 import { CoresOpenForm } from './CoresOpenForm.tsx';
 import styles from './CoresSection.module.css';
 import { CoresSettleForm } from './CoresSettleForm.tsx';
 import { ExportKey } from './ExportKey.tsx';
-import { useMoneyWords } from './use-money-words.ts';
 
 export function CoresSection() {
   const [includeSettled, setIncludeSettled] = useState(false);

@@ -17,12 +17,12 @@ import { Refused, refusalAbout } from '../../rpc/failures.ts';
 import { useRead } from '../../rpc/use-read.ts';
 import { useWrite } from '../../rpc/use-write.ts';
 import { useDraft } from '../../text/use-draft.ts';
+import { useMoneyWords } from '../../text/use-money-words.ts';
 import styles from './EditPartScreen.module.css';
 import { KitContentsEntry } from './KitContentsEntry.tsx';
 import { blankPart, draftOf, type PartDraft, partOf, refusalsOf } from './part-draft.ts';
 import { StockTabs } from './StockTabs.tsx';
 import { SupplierEntry } from './SupplierEntry.tsx';
-import { useMoneyWords } from './use-money-words.ts';
 
 export function EditPartScreen({ partId }: { partId: number | null }) {
   const part = useRead('stock.getPart', partId === null ? null : { partId });

@@ -4,9 +4,9 @@ import { Button } from '../../components/Button.tsx';
 import { Refusal } from '../../components/Refusal.tsx';
 import { SuggestField } from '../../components/SuggestField.tsx';
 import { TextField } from '../../components/TextField.tsx';
+import { useFindParts } from '../../rpc/use-find-parts.ts';
 import styles from './EditPartScreen.module.css';
 import type { PartDraft } from './part-draft.ts';
-import { useFindParts } from './use-find-parts.ts';
 
 type Line = PartDraft['contents'][number];
 

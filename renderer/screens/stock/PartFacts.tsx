@@ -2,9 +2,9 @@
 import { Link } from '@tanstack/react-router';
 import type { ReactNode } from 'react';
 import type { Part } from '../../../app/stock/parts.contract.ts';
+import { useMoneyWords } from '../../text/use-money-words.ts';
 import { LowMark } from './LowMark.tsx';
 import styles from './PartFacts.module.css';
-import { useMoneyWords } from './use-money-words.ts';
 
 export function PartFacts({ part }: { part: Part }) {
   const money = useMoneyWords();
@@ -12,7 +12,7 @@ export function PartFacts({ part }: { part: Part }) {
   return (
     <div className={styles.facts}>
       <p className={styles.onHand}>
-        <span className="read">{part.onHand}</span>
+        <span className="read">{part.onHand}</span>{' '}
         <span className={styles.unit}>
           <span>on hand{part.unitOfIssue === 'each' ? '' : `, by the ${part.unitOfIssue}`}</span>
           {part.isLow && <LowMark />}

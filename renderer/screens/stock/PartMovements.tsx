@@ -2,9 +2,9 @@
 import { Link } from '@tanstack/react-router';
 import type { Part } from '../../../app/stock/parts.contract.ts';
 import { Cell, ColumnHead, RowHead, Table } from '../../components/Table.tsx';
+import { batchWords, changeWords, movementWords } from '../../text/part-words.ts';
 import { sayDayAndTime } from '../../text/say-date.ts';
 import styles from './PartSection.module.css';
-import { batchWords, changeWords, movementWords } from './part-words.ts';
 
 /** The contract answers with the newest hundred. */
 const mostShown = 100;

@@ -6,10 +6,10 @@ import { classNames } from '../../components/class-names.ts';
 import table from '../../components/Table.module.css';
 import { Cell, ColumnHead, RowHead } from '../../components/Table.tsx';
 import { FailureSentence } from '../../frame/FailureSentence.tsx';
+import { useMoneyWords } from '../../text/use-money-words.ts';
 import { LowMark } from './LowMark.tsx';
 import styles from './PartsList.module.css';
 import type { PartsFilter } from './parts-view.ts';
-import { useMoneyWords } from './use-money-words.ts';
 import { usePartRows } from './use-part-rows.ts';
 
 /** As the style sheet has them. */

@@ -8,10 +8,10 @@ import { useAtBench } from '../../frame/at-bench.ts';
 import { FailureSentence } from '../../frame/FailureSentence.tsx';
 import { Refused, refusalAbout } from '../../rpc/failures.ts';
 import { useWrite } from '../../rpc/use-write.ts';
+import { countRefusal, countTyped } from '../../text/part-words.ts';
+import { useMoneyWords } from '../../text/use-money-words.ts';
 import styles from './PartForms.module.css';
-import { countRefusal, countTyped } from './part-words.ts';
 import { useEscape } from './use-escape.ts';
-import { useMoneyWords } from './use-money-words.ts';
 import type { ShelfAct } from './use-take-back.ts';
 
 type ReceiveFormProps = { part: Part; onDone: (act: ShelfAct) => void; onLeave: () => void };

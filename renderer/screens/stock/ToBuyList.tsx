@@ -2,8 +2,8 @@
 import { Link } from '@tanstack/react-router';
 import type { ReorderLine } from '../../../app/stock/parts.contract.ts';
 import { Cell, ColumnHead, RowHead, Table } from '../../components/Table.tsx';
+import { useMoneyWords } from '../../text/use-money-words.ts';
 import styles from './ToBuyList.module.css';
-import { useMoneyWords } from './use-money-words.ts';
 
 export function ToBuyList({ lines }: { lines: readonly ReorderLine[] }) {
   const money = useMoneyWords();

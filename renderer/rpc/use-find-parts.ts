@@ -1,7 +1,7 @@
 // Parts in use that hold what is typed, to be chosen from while typing.
-import type { PartLine } from '../../../app/stock/parts.contract.ts';
-import type { Suggestion } from '../../components/SuggestField.tsx';
-import { useRead } from '../../rpc/use-read.ts';
+import type { PartLine } from '../../app/stock/parts.contract.ts';
+import type { Suggestion } from '../components/SuggestField.tsx';
+import { useRead } from './use-read.ts';
 
 const mostOffered = 8;
 

@@ -1,6 +1,6 @@
 // Batches, movements and counts of parts, in words.
-import type { Batch, Movement } from '../../../app/stock/parts.contract.ts';
-import { sayDay } from '../../text/say-date.ts';
+import type { Batch, Movement } from '../../app/stock/parts.contract.ts';
+import { sayDay } from './say-date.ts';
 
 /** A business day as the shop says it: the same day wherever this machine stands. */
 export function sayBusinessDay(day: string): string {

@@ -1,7 +1,7 @@
 // A part that is not listed for the unit's family: said once, and pulled all the same by one key.
-import { Button } from '../../components/Button.tsx';
-import { Refusal } from '../../components/Refusal.tsx';
-import { Refused } from '../../rpc/failures.ts';
+import { Button } from '../components/Button.tsx';
+import { Refusal } from '../components/Refusal.tsx';
+import { Refused } from '../rpc/failures.ts';
 import styles from './PullAnyway.module.css';
 
 /** Shows nothing unless `error` is that refusal. */
