@@ -5,10 +5,13 @@ import { BenchScreen } from '../screens/bench/BenchScreen.tsx';
 import { ReadingScreen } from '../screens/bench/ReadingScreen.tsx';
 import { CheckInScreen } from '../screens/jobs/CheckInScreen.tsx';
 import { CheckScreen } from '../screens/jobs/CheckScreen.tsx';
+import { EstimatePaperScreen } from '../screens/jobs/EstimatePaperScreen.tsx';
+import { EstimateScreen } from '../screens/jobs/EstimateScreen.tsx';
 import { HistoryScreen } from '../screens/jobs/HistoryScreen.tsx';
 import { JobScreen } from '../screens/jobs/JobScreen.tsx';
 import { FamilySheetScreen, JobSheetScreen } from '../screens/jobs/JobSheetScreen.tsx';
 import { JobsScreen } from '../screens/jobs/JobsScreen.tsx';
+import { PhotoScreen } from '../screens/jobs/PhotoScreen.tsx';
 import { ReportScreen } from '../screens/jobs/ReportScreen.tsx';
 import { ShopScreen } from '../screens/shop/ShopScreen.tsx';
 import { EditSheetScreen } from '../screens/specs/EditSheetScreen.tsx';
@@ -51,6 +54,19 @@ const checkOfJob = createRoute({
     return <CheckScreen jobId={Number(jobId)} checkId={Number(checkId)} />;
   },
 });
+const estimate = createRoute({
+  getParentRoute: () => root,
+  path: '/jobs/$jobId/estimate',
+  component: () => <EstimateScreen jobId={Number(estimate.useParams().jobId)} />,
+});
+const estimatePaper = createRoute({
+  getParentRoute: () => root,
+  path: '/jobs/$jobId/estimate/$number',
+  component: () => {
+    const { jobId, number } = estimatePaper.useParams();
+    return <EstimatePaperScreen jobId={Number(jobId)} number={Number(number)} />;
+  },
+});
 const history = createRoute({
   getParentRoute: () => root,
   path: '/jobs/$jobId/history',
@@ -75,6 +91,15 @@ const report = createRoute({
   component: () => {
     const { jobId, copy } = report.useParams();
     return <ReportScreen jobId={Number(jobId)} copy={copy === 'shop' ? 'shop' : 'customer'} />;
+  },
+});
+
+const photo = createRoute({
+  getParentRoute: () => root,
+  path: '/jobs/$jobId/photos/$photoId',
+  component: () => {
+    const { jobId, photoId } = photo.useParams();
+    return <PhotoScreen jobId={Number(jobId)} photoId={Number(photoId)} />;
   },
 });
 
@@ -182,10 +207,13 @@ export const router = createRouter({
     checkIn,
     job,
     checkOfJob,
+    estimate,
+    estimatePaper,
     history,
     jobSheet,
     familySheet,
     report,
+    photo,
     bench,
     reading,
     parts,
