@@ -17,7 +17,12 @@ export function newestPacksNamed(reading: Reading, pack: { familyId: number; nam
     .selectFrom('jobs')
     .innerJoin('revisions', 'revisions.revision_id', 'jobs.revision_id')
     .innerJoin('packs', 'packs.revision_id', 'jobs.revision_id')
-    .select(['jobs.job_id as jobId', 'jobs.number as jobNumber', 'packs.pack_id as packId'])
+    .select([
+      'jobs.job_id as jobId',
+      'jobs.number as jobNumber',
+      'jobs.revision_id as revisionId',
+      'packs.pack_id as packId',
+    ])
     .where('revisions.family_id', '=', pack.familyId)
     .where('packs.name', '=', pack.name)
     .where((row) =>

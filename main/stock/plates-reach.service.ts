@@ -1,12 +1,14 @@
 // What the plates at hand can do for a pack, from the newest packs of its kind and what lies on the bench.
+import type { Piece } from '../../app/packs/packs.contract.ts';
 import { boundsOf } from '../../app/readings/judge-take.ts';
 import type { PieceKind } from '../../app/specs/spec-sheet.ts';
-import type { SavedPack } from '../../app/specs/specs.contract.ts';
+import type { SavedCheck, SavedPack } from '../../app/specs/specs.contract.ts';
 import { reachOf } from '../../app/stock/reach.ts';
 import { reachSentence } from '../../app/stock/reach-sentence.ts';
 import { accepted, found, Refused } from '../database/errors.ts';
 import type { Reading } from '../database/tables.ts';
-import { type MockUpAtHand, packAtHand } from '../packs/pack-at-hand.service.ts';
+import { listMockUpPieces, listMockUps } from '../packs/packs.repository.ts';
+import { listTakes } from '../readings/readings.service.ts';
 import { getSettings } from '../shop/shop.service.ts';
 import { findPack, listChecks } from '../specs/specs.repository.ts';
 import { listCans } from './cans.repository.ts';
@@ -22,9 +24,8 @@ type Adjuster = { kind: PieceKind; outline: string };
 export async function getReach(reading: Reading, { packId }: { packId: number }) {
   const settings = await getSettings(reading);
   const row = found(await repository.findPackOfFamily(reading, packId), 'pack');
-  const pack = found(await findPack(reading, packId), 'pack');
-  const check = (await listChecks(reading, row.revision_id)).find((each) => each.packId === packId);
-  if (check?.quantity !== 'length') {
+  const { pack, check } = await sheetOf(reading, packId, row.revision_id);
+  if (!check) {
     throw new Refused('no-check', `${pack.name} has no clearance on its spec sheet, so there is nothing to aim at.`);
   }
   const adjuster = mainAdjuster(pack);
@@ -91,27 +92,67 @@ async function heightsAtHand(reading: Reading, { kind, outline }: Adjuster) {
     .map(({ height_nm: height, count }) => ({ height, count }));
 }
 
-/** Newest first: what each pack of this kind held when it was found, and what it read first, with what in it. */
+type PackSeen = {
+  jobId: number;
+  jobNumber: number;
+  /** Heights of its adjusters when it was found. */
+  asFound: number[];
+  /** What it read first, the way its sheet means, with what in it and under which limits. */
+  first: { clearance_nm: number; fitted: number[]; lower: number | null; upper: number | null } | null;
+};
+
+/** The newest packs of this kind, newest first. */
 async function packsSeen(reading: Reading, adjuster: Adjuster, named: { familyId: number; name: string }) {
-  const rows = await repository.newestPacksNamed(reading, { ...named, limit: mostPacks });
-  const seen = [];
-  for (const row of rows) {
-    const { pack, check, mockUps } = await packAtHand(reading, row);
-    const heights = (mockUp: MockUpAtHand | undefined) => heightsOf(pack, adjuster, mockUp);
-    const first = mockUps.find((mockUp) => mockUp.take !== null);
-    const mean = first?.take?.evaluation.mean ?? null;
-    const isRead = mean !== null && check?.quantity === 'length';
+  const seen: PackSeen[] = [];
+  const sheets = new Map<number, { pack: SavedPack; check: SavedCheck | undefined }>();
+  for (const row of await repository.newestPacksNamed(reading, { ...named, limit: mostPacks })) {
+    const { jobId, jobNumber, packId, revisionId } = row;
+    const sheet = sheets.get(packId) ?? (await sheetOf(reading, packId, revisionId));
+    sheets.set(packId, sheet);
+    const mockUps = await listMockUps(reading, jobId, packId);
+    const heights = async (number: number) => {
+      const mockUp = mockUps.find((each) => each.number === number);
+      return mockUp ? heightsOf(sheet.pack, adjuster, await listMockUpPieces(reading, mockUp.mock_up_id)) : [];
+    };
     seen.push({
-      jobId: row.jobId,
-      jobNumber: row.jobNumber,
-      asFound: heights(mockUps[0]),
-      first: isRead ? { clearance_nm: mean, fitted: heights(first), ...boundsOf(check.limits) } : null,
+      jobId,
+      jobNumber,
+      asFound: await heights(0),
+      first: sheet.check ? await firstRead(reading, jobId, sheet.check, heights) : null,
     });
   }
   return seen;
 }
 
-function heightsOf(pack: SavedPack, adjuster: Adjuster, mockUp: MockUpAtHand | undefined): number[] {
+async function sheetOf(reading: Reading, packId: number, revisionId: number) {
+  const pack = found(await findPack(reading, packId), 'pack');
+  const check = (await listChecks(reading, revisionId)).find((each) => each.packId === packId);
+  return { pack, check: check?.quantity === 'length' ? check : undefined };
+}
+
+/** Of the earliest mock-up that was read the newest take: reading the same pack again corrects what it read. */
+async function firstRead(
+  reading: Reading,
+  jobId: number,
+  check: SavedCheck,
+  heights: (mockUpNumber: number) => Promise<number[]>,
+): Promise<PackSeen['first']> {
+  const takes = (await listTakes(reading, { jobId, checkId: check.checkId })).flatMap((take) => {
+    const { mean } = take.evaluation;
+    if (take.method !== check.method || mean === null || take.mockUpNumber === null) return [];
+    return [{ clearance_nm: mean, mockUpNumber: take.mockUpNumber }];
+  });
+  const number = Math.min(...takes.map((take) => take.mockUpNumber));
+  const take = takes.findLast((each) => each.mockUpNumber === number);
+  if (!take) return null;
+  return { clearance_nm: take.clearance_nm, fitted: await heights(number), ...boundsOf(check.limits) };
+}
+
+function heightsOf(
+  pack: SavedPack,
+  adjuster: Adjuster,
+  pieces: ReadonlyArray<{ slotId: number; piece: Piece }>,
+): number[] {
   const slotIds = new Set(slotsOf(pack, adjuster).map((slot) => slot.slotId));
-  return (mockUp?.pieces ?? []).filter(({ slotId }) => slotIds.has(slotId)).map(({ piece }) => piece.height_nm);
+  return pieces.filter(({ slotId }) => slotIds.has(slotId)).map(({ piece }) => piece.height_nm);
 }
