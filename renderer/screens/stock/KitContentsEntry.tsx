@@ -45,7 +45,7 @@ export function KitContentsEntry({ contents, onChange, refusal }: KitContentsEnt
             <span className="mono">{line.number}</span> {line.description}
           </span>
           <Button
-            aria-label={`Take ${line.number} out`}
+            aria-label={`Take out ${line.number}`}
             onPress={() => {
               onChange(contents.toSpliced(index, 1));
               box.current?.querySelector<HTMLInputElement>('input[role="combobox"]')?.focus();
