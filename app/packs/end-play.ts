@@ -16,8 +16,8 @@ export function spaceForWasher(washerIn: number, endPlay: number): number {
 
 /**
  * The washers that bring an end play inside its limits, nearest the target first, the thinner one on a tie. `space` is
- * the gap without a washer. One length unit. A washer that does not go in is never offered. Refuses limits upside down, no washers, and washers none of which fits, naming the
- * thickness that would.
+ * the gap without a washer. One length unit. A washer that does not go in is never offered. Refuses limits upside down, a
+ * target outside them, no washers, and washers none of which fits, naming the thickness that would.
  */
 export function endPlayOptions(
   space: number,
@@ -32,6 +32,9 @@ export function endPlayOptions(
   }
   if (lower !== null && upper !== null && lower > upper) {
     return refuse('limits-upside-down', 'The lower limit is above the upper limit.');
+  }
+  if (target < (lower ?? target) || target > (upper ?? target)) {
+    return refuse('target-outside', 'The target does not lie within the limits.');
   }
   // Decimals in, decimals out: an end play of 0.031 lies on a limit of 0.031.
   const decimals = Math.max(...[space, target, ...thicknesses].map(decimalsOf));

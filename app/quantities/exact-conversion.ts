@@ -13,25 +13,30 @@ type ConvertibleUnit = {
   readonly spellings: readonly string[];
 };
 
+/** Powers of ten beyond this are no amounts any more, and would be a long wait. */
+const largestExponent = 999;
 /** Digits written where the exact decimal never ends. */
 const significantDigits = 25;
 
 /**
  * `value`, decimal text in `from`, as decimal text in `to`: exact where the decimal ends, otherwise 25 significant
- * digits. Refuses text that is not a decimal number, an unknown unit, units of different kinds, and a temperature below
- * absolute zero.
+ * digits. Refuses text that is not a decimal number, an exponent beyond ± 999, an unknown unit, units of different
+ * kinds, and a temperature below absolute zero.
  * Source: NIST SP 811 appendix B, exact definitions: 1 in = 25.4 mm, 1 lb = 0.453 592 37 kg, g = 9.806 65 m/s²,
  * 1 gal = 231 in³, 1 Btu(IT) = 1055.055 852 62 J, K = °C + 273.15.
  */
 export function convertExactly(value: string, from: string, to: string): Result<string> {
   const amount = parseDecimal(value);
+  if (amount === 'out of range') {
+    return refuse('out-of-range', `“${value}” is too large or too small: exponents go from −999 to 999.`);
+  }
   if (!amount) return refuse('not-a-number', `“${value}” is not a decimal number.`);
   const source = unitCalled(from);
   const target = unitCalled(to);
   if (!source) return refuse('unknown-unit', `“${from}” is not a unit this knows: ${convertibleUnits().join(', ')}.`);
   if (!target) return refuse('unknown-unit', `“${to}” is not a unit this knows: ${convertibleUnits().join(', ')}.`);
   if (source.kind !== target.kind) {
-    return refuse('different-kinds', `${source.name} is a ${source.kind} and ${target.name} is a ${target.kind}.`);
+    return refuse('different-kinds', `${source.name} measures ${source.kind} and ${target.name} ${target.kind}.`);
   }
   const inSi = plus(times(amount, source.factor), source.zero);
   if (source.kind === 'temperature' && inSi.numerator < 0n) {
@@ -59,10 +64,11 @@ function plainSpelling(spelling: string): string {
     .replace(/[\s·*.^_°-]/g, '');
 }
 
-function parseDecimal(text: string): Fraction | null {
-  const match = /^([+-]?)(\d*)(?:\.(\d*))?(?:e([+-]?\d{1,3}))?$/i.exec(text.trim().replace('−', '-'));
+function parseDecimal(text: string): Fraction | 'out of range' | null {
+  const match = /^([+-]?)(\d*)(?:\.(\d*))?(?:e([+-]?\d+))?$/i.exec(text.trim().replace('−', '-'));
   const [, sign = '', whole = '', decimals = '', exponent = '0'] = match ?? [];
   if (whole === '' && decimals === '') return null;
+  if (Math.abs(Number(exponent)) > largestExponent) return 'out of range';
   const digits = BigInt(`${sign === '-' ? '-' : ''}${whole}${decimals}`);
   const shift = Number(exponent) - decimals.length;
   return reduced(digits * 10n ** BigInt(Math.max(0, shift)), 10n ** BigInt(Math.max(0, -shift)));
@@ -130,7 +136,7 @@ function negated({ numerator, denominator }: Fraction): Fraction {
 
 function exactly(decimal: string): Fraction {
   const fraction = parseDecimal(decimal);
-  if (!fraction) throw new Error(`not a decimal: ${decimal}`);
+  if (typeof fraction !== 'object' || fraction === null) throw new Error(`not a decimal: ${decimal}`);
   return fraction;
 }
 

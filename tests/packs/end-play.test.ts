@@ -17,10 +17,10 @@ describe('which washer brings an end play to its target', () => {
     const inches = washers.map((thou) => thou / 1000);
     const space = spaceForWasher(0.066, 0.031);
     expect(space).toBe(0.097);
-    expect(accepted(endPlayOptions(space, inches, 0.018, { lower: 0.019, upper: 0.031 }))).toEqual([
-      { thickness: 0.078, endPlay: 0.019, absoluteDeviation: 0.001 },
-      { thickness: 0.072, endPlay: 0.025, absoluteDeviation: 0.007 },
-      { thickness: 0.066, endPlay: 0.031, absoluteDeviation: 0.013 },
+    expect(accepted(endPlayOptions(space, inches, 0.019, { lower: 0.019, upper: 0.031 }))).toEqual([
+      { thickness: 0.078, endPlay: 0.019, absoluteDeviation: 0 },
+      { thickness: 0.072, endPlay: 0.025, absoluteDeviation: 0.006 },
+      { thickness: 0.066, endPlay: 0.031, absoluteDeviation: 0.012 },
     ]);
   });
 
@@ -35,5 +35,6 @@ describe('which washer brings an end play to its target', () => {
     expect(refused).toMatchObject({ refusal: { message: expect.stringContaining('79') } });
     expectRefusal(endPlayOptions(97, [], 18, { lower: 10, upper: 24 }), 'no-washers');
     expectRefusal(endPlayOptions(97, washers, 18, { lower: 24, upper: 10 }), 'limits-upside-down');
+    expectRefusal(endPlayOptions(97, washers, 9, { lower: 10, upper: 24 }), 'target-outside');
   });
 });
