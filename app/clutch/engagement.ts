@@ -21,7 +21,8 @@ export type Engagement = {
 
 /**
  * Two inertias brought to one speed by a constant torque: E = I₁I₂(ω₁ − ω₂)² / 2(I₁ + I₂), t = I₁I₂|ω₁ − ω₂| / T(I₁ + I₂),
- * and all of E into the steels, ΔT = E / mc. Refuses anything but the speeds that is not above zero.
+ * and all of E into the steels, ΔT = E / mc. Refuses anything but the speeds that is not above zero. No sum or
+ * product is taken that could be more than a double holds where the answer is not.
  * Source: Shigley, Mechanical Engineering Design, 16-8 and 16-9.
  */
 export function engagement(input: EngagementInput): Result<Engagement> {
@@ -32,13 +33,16 @@ export function engagement(input: EngagementInput): Result<Engagement> {
   }
   const speed1 = (input.speed1_rpm * Math.PI) / 30;
   const speed2 = (input.speed2_rpm * Math.PI) / 30;
-  const together = inertia1_kgm2 / (inertia1_kgm2 + inertia2_kgm2);
-  const reduced = together * inertia2_kgm2;
-  const energy_J = (reduced * (speed1 - speed2) ** 2) / 2;
+  const slip = speed1 - speed2;
+  const together = 1 / (1 + inertia2_kgm2 / inertia1_kgm2);
+  const [smaller, larger] = [Math.min(inertia1_kgm2, inertia2_kgm2), Math.max(inertia1_kgm2, inertia2_kgm2)];
+  const reduced = smaller / (1 + smaller / larger);
+  const energy_J = (reduced * slip * slip) / 2;
   return accept({
     energy_J,
-    slipTime_s: (reduced * Math.abs(speed1 - speed2)) / torque_Nm,
-    finalSpeed_rad_s: speed2 + together * (speed1 - speed2),
-    temperatureRise_K: energy_J / (steelMass_kg * specificHeat_J_kgK),
+    slipTime_s: (reduced * Math.abs(slip)) / torque_Nm,
+    finalSpeed_rad_s: speed2 + together * slip,
+    temperatureRise_K:
+      energy_J / Math.min(steelMass_kg, specificHeat_J_kgK) / Math.max(steelMass_kg, specificHeat_J_kgK),
   });
 }

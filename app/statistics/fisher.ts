@@ -5,7 +5,7 @@ import { rootBeside } from './root.ts';
 export type TwoByTwo = readonly [readonly [a: number, b: number], readonly [c: number, d: number]];
 
 export type Fisher = {
-  /** Tables as likely as this one or less, within 1e-7. */
+  /** Tables as likely as this one or less, within 1e-7; like the other two 0 where it is below 1e-307. */
   readonly pTwoSided: number;
   readonly pLess: number;
   readonly pGreater: number;
@@ -16,6 +16,8 @@ export type Fisher = {
 };
 
 const mostCounted = 1_000_000;
+/** Below this a chance has lost digits to the end of the range of doubles, and 0 is said. */
+const leastTold = 1e-307;
 
 /**
  * Fisher's exact test given both margins. Refuses counts that are not whole and zero or more, a table with an empty row
@@ -42,15 +44,19 @@ export function fisher([[a, b], [c, d]]: TwoByTwo): Result<Fisher> {
   const tailGreater = (logOdds: number) => Math.log(tilted(logOdds).from(a) / 0.025);
   const meanLess = (logOdds: number) => tilted(logOdds).meanLess(a);
   return accept({
-    pTwoSided: Math.min(1, chances.asUnlikelyAs(a)),
-    pLess: Math.min(1, chances.upTo(a)),
-    pGreater: Math.min(1, chances.from(a)),
+    pTwoSided: told(chances.asUnlikelyAs(a)),
+    pLess: told(chances.upTo(a)),
+    pGreater: told(chances.from(a)),
     oddsRatio: a === lowest ? 0 : a === highest ? null : oddsOf(rootOfEither(meanLess)),
     interval: [
       a === lowest ? 0 : Math.exp(rootOfEither(tailGreater) ?? Number.NEGATIVE_INFINITY),
       a === highest ? null : oddsOf(rootOfEither(tailLess)),
     ],
   });
+}
+
+function told(chance: number): number {
+  return chance < leastTold ? 0 : Math.min(1, chance);
 }
 
 type Margins = { readonly firstRow: number; readonly secondRow: number; readonly firstColumn: number };

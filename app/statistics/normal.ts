@@ -1,5 +1,5 @@
 // The normal distribution, with tails that keep their digits.
-import { gammaWeight, incompleteGamma } from './incomplete-gamma.ts';
+import { incompleteGamma } from './incomplete-gamma.ts';
 import { pointWithTails, type Tails } from './tails.ts';
 
 /**
@@ -20,16 +20,26 @@ export function normalQuantile(probability: number): number {
   return probability < 0.5 ? -z : z;
 }
 
-/** The probability between two points given in standard deviations, `from` ≤ `to`, without the loss of 1 − tails. */
-export function normalBetween(from: number, to: number): number {
+/**
+ * The probability between two points given in standard deviations, `from` ≤ `to`, without the loss of 1 − tails. `width` is
+ * to − from, for those who know it with more digits. A narrow stretch is its density times its width, with the next term
+ * of the series about its middle: the difference of two nearly equal tails would keep few digits.
+ */
+export function normalBetween(from: number, to: number, width: number = to - from): number {
+  const middle = from / 2 + to / 2;
+  if (width * Math.max(1, Math.abs(middle)) < 1e-3) {
+    return width * normalDensity(middle) * (1 + ((middle * width) ** 2 - width ** 2) / 24);
+  }
   if (from >= 0) return normalTails(from).upper - normalTails(to).upper;
   if (to <= 0) return normalTails(to).lower - normalTails(from).lower;
-  return (withinOf(-from) + withinOf(to)) / 2;
+  return (normalTwoSided(-from).lower + normalTwoSided(to).lower) / 2;
 }
 
-/** The probability within ± `z` standard deviations. */
-function withinOf(z: number): number {
-  return incompleteGamma(0.5, (z * z) / 2).lower;
+/** The probability within ± `z` standard deviations (lower) and outside of it (upper), z ≥ 0. */
+export function normalTwoSided(z: number): Tails {
+  // Here the density is level to the last digit, and z² would leave the range of doubles.
+  if (z < 1e-50) return { lower: 2 * z * normalDensity(0), upper: 1 - 2 * z * normalDensity(0) };
+  return incompleteGamma(0.5, (z * z) / 2);
 }
 
 /** The density at `z` standard deviations, per standard deviation. */
@@ -44,8 +54,5 @@ export function normalCoverageFactor(probability: number): number {
 
 /** The z with these probabilities within and outside of ± z. */
 function pointWithin(wanted: Tails): number {
-  return pointWithTails(wanted, (z) => ({
-    ...incompleteGamma(0.5, (z * z) / 2),
-    slope: 2 * gammaWeight(0.5, (z * z) / 2),
-  }));
+  return pointWithTails(wanted, (z) => ({ ...normalTwoSided(z), slope: 2 * z * normalDensity(z) }));
 }

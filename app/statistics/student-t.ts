@@ -1,19 +1,24 @@
 // Student's t, for any real number of degrees of freedom and for infinitely many.
 import { betaWeight, incompleteBeta } from './incomplete-beta.ts';
-import { incompleteGamma } from './incomplete-gamma.ts';
 import { logGamma } from './log-gamma.ts';
-import { normalCoverageFactor } from './normal.ts';
+import { normalCoverageFactor, normalTwoSided } from './normal.ts';
 import { pointWithTails, type Tails } from './tails.ts';
 
 /** From here on t differs from the normal distribution by less than a double can tell, in any tail down to 1e-300. */
 const asGoodAsEndless = 1e25;
+/** Below this the density is level to the last digit, so what lies within ± t grows with t; t² would leave the range of doubles. */
+const levelUpTo = 1e-50;
 
 /**
  * The probability within ± `t` (lower) and outside of it (upper), t ≥ 0. Degrees of freedom ≥ 0.01, real, may be infinite.
  * Source: DLMF 8.17 with x = ν / (ν + t²). Relative error below 1e-12 in each, down to 1e-300.
  */
 export function studentTTwoSided(t: number, degreesOfFreedom: number): Tails {
-  if (degreesOfFreedom >= asGoodAsEndless) return incompleteGamma(0.5, (t * t) / 2);
+  if (degreesOfFreedom >= asGoodAsEndless) return normalTwoSided(t);
+  if (t < levelUpTo) {
+    const lower = (t / levelUpTo) * studentTTwoSided(levelUpTo, degreesOfFreedom).lower;
+    return { lower, upper: 1 - lower };
+  }
   const { outside, inside } = sharesAt(t, degreesOfFreedom);
   if (outside < 1e-280) {
     // ν / (ν + t²) leaves the range of doubles before the tail does; its leading term is then the whole of it.
@@ -38,9 +43,10 @@ export function studentTTails(t: number, degreesOfFreedom: number): Tails {
 export function studentTCoverageFactor(probability: number, degreesOfFreedom: number): number {
   if (degreesOfFreedom >= asGoodAsEndless) return normalCoverageFactor(probability);
   return pointWithTails({ lower: probability, upper: 1 - probability }, (t) => {
+    const tails = studentTTwoSided(t, degreesOfFreedom);
+    if (t < levelUpTo) return { ...tails, slope: tails.lower };
     const { outside, inside } = sharesAt(t, degreesOfFreedom);
-    const slope = 2 * betaWeight(0.5, degreesOfFreedom / 2, inside, outside);
-    return { ...studentTTwoSided(t, degreesOfFreedom), slope };
+    return { ...tails, slope: 2 * betaWeight(0.5, degreesOfFreedom / 2, inside, outside) };
   });
 }
 

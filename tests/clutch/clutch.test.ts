@@ -31,6 +31,28 @@ describe('the Forward piston of the invented unit', () => {
   });
 });
 
+describe('inertias whose sum is more than a double holds', () => {
+  it('come to the middle of their speeds, and E = Iω²/4', () => {
+    // By hand: equal inertias I, 0.2 rpm apart, so ω = 0.2π/30; E = I/2 · ω²/2, t = I/2 · ω/T, both at 0.2 rpm in the end.
+    const found = accepted(
+      engagement({
+        inertia1_kgm2: 9e307,
+        inertia2_kgm2: 9e307,
+        speed1_rpm: 0.1,
+        speed2_rpm: 0.3,
+        torque_Nm: 310,
+        steelMass_kg: 1e200,
+        specificHeat_J_kgK: 1e200,
+      }),
+    );
+    const apart = (0.2 * Math.PI) / 30;
+    expectRelative(found.energy_J, 2.25e307 * apart * apart, 1e-14);
+    expectRelative(found.slipTime_s, (4.5e307 / 310) * apart, 1e-14);
+    expectRelative(found.finalSpeed_rad_s, (0.2 * Math.PI) / 30, 1e-14);
+    expectRelative(found.temperatureRise_K, 2.25e-93 * apart * apart, 1e-14);
+  });
+});
+
 describe('whatever the clutch', () => {
   const size = fc.double({ min: 0.01, max: 0.5, noNaN: true });
 

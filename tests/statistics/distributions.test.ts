@@ -97,6 +97,31 @@ describe('the distributions keep twelve digits, far into their tails', () => {
   });
 });
 
+describe('the distributions keep twelve digits, about their middle too', () => {
+  it.each([
+    // p / (2 · density at 0), the density by mpmath.
+    [1, 1.5707963267949e-300],
+    [30, 1.26380011306166e-300],
+    [Number.POSITIVE_INFINITY, 1.2533141373155e-300],
+  ])('Student’s t within which 1e-300 lies, with %d degrees of freedom', (degreesOfFreedom, expected) => {
+    const factor = studentTCoverageFactor(1e-300, degreesOfFreedom);
+    expectRelative(factor, expected, promised);
+    expectRelative(studentTTwoSided(factor, degreesOfFreedom).lower, 1e-300, promised);
+  });
+
+  it.each([
+    [0.5, 0.5000000001, 3.52065355885514e-11],
+    [-1e-300, 1e-300, 7.97884560802865e-301],
+    [30, 30.00001, 1.47342510998102e-201],
+    [-12.5, -12.499995, 2.34767104284479e-40],
+    [3, 3.0003, 1.32895638356625e-6],
+    [-0.2, -0.1996, 0.000156423330268766],
+    [-1e-5, 3e-5, 1.59576912141956e-5],
+  ])('a normal value between %d and %d', (from, to, expected) => {
+    expectRelative(normalBetween(from, to), expected, promised);
+  });
+});
+
 describe('what must hold between distributions, whatever the numbers', () => {
   const degrees = fc.double({ min: 0.5, max: 5000, noNaN: true });
   const chance = fc.double({ min: 1e-9, max: 1 - 1e-9, noNaN: true });
