@@ -28,8 +28,8 @@ export type KaplanMeier = {
 /**
  * Survival by the product-limit estimate with 95 % limits from log(−log S), and the cumulative hazard. Refuses what
  * `orderFollowUp` refuses. The median is the first time at which survival is one half or less; where the curve runs level at
- * exactly one half, the middle of that stretch, as R's survival does. Its interval reads the limits the same way
- * (R. Brookmeyer and J. Crowley, Biometrics 38, 1982, 29).
+ * exactly one half until an event takes it lower, the middle of that stretch, as R's survival prints it. Its interval reads the
+ * limits the same way (R. Brookmeyer and J. Crowley, Biometrics 38, 1982, 29).
  * Source: E. Kaplan and P. Meier, JASA 53, 1958, 457; M. Greenwood, 1926; O. Aalen, Annals of Statistics 6, 1978, 701.
  */
 export function kaplanMeier(followUp: FollowUp): Result<KaplanMeier> {
@@ -66,8 +66,7 @@ export function kaplanMeier(followUp: FollowUp): Result<KaplanMeier> {
       });
     }
   }
-  const lastTime = moments.at(-1)!.time;
-  const halfOf = (curve: (step: SurvivalStep) => number | null) => timeOfHalf(steps, curve, lastTime);
+  const halfOf = (curve: (step: SurvivalStep) => number | null) => timeOfHalf(steps, curve);
   return accept({
     steps,
     median: halfOf((step) => step.survival),
@@ -78,15 +77,11 @@ export function kaplanMeier(followUp: FollowUp): Result<KaplanMeier> {
 /** Products of many fractions reach one half only to within their rounding. */
 const level = 1e-9;
 
-function timeOfHalf(
-  steps: readonly SurvivalStep[],
-  curve: (step: SurvivalStep) => number | null,
-  lastTime: number,
-): number | null {
+function timeOfHalf(steps: readonly SurvivalStep[], curve: (step: SurvivalStep) => number | null): number | null {
   const isHalfOrLess = (step: SurvivalStep) => (curve(step) ?? 1) <= 0.5 + level;
   const first = steps.find(isHalfOrLess);
   if (!first) return null;
   if ((curve(first) ?? 1) < 0.5 - level) return first.time;
-  const below = steps.find((step) => step.time > first.time && (curve(step) ?? 0) < 0.5 - level);
-  return (first.time + (below?.time ?? lastTime)) / 2;
+  const lower = steps.find((step) => (curve(step) ?? 1) < 0.5 - level);
+  return lower ? (first.time + lower.time) / 2 : first.time;
 }

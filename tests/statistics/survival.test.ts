@@ -52,9 +52,17 @@ describe('Kaplan and Meier', () => {
   });
 
   it('a curve level at one half has its median in the middle of the stretch', () => {
-    // As R’s survival prints it for four deaths at 1, 2, 3, 4, and for two deaths among four followed to 10.
+    // As R’s survival 3.5-3 prints them; a stretch that no event ends says only when one half was reached.
     expect(accepted(kaplanMeier({ time: [1, 2, 3, 4], event: [1, 1, 1, 1] })).median).toBe(2.5);
-    expect(accepted(kaplanMeier({ time: [1, 2, 10, 10], event: [1, 1, 0, 0] })).median).toBe(6);
+    expect(accepted(kaplanMeier({ time: [1, 2, 10, 10], event: [1, 1, 0, 0] })).median).toBe(2);
+    expect(accepted(kaplanMeier({ time: [2, 1000], event: [1, 0] }))).toMatchObject({
+      median: 2,
+      medianInterval: [2, null],
+    });
+    expect(accepted(kaplanMeier({ time: [2, 5, 1000, 2000], event: [1, 1, 0, 1] }))).toMatchObject({
+      median: 1002.5,
+      medianInterval: [2, null],
+    });
   });
 
   it('two subjects are enough, and nobody left has no limits', () => {
