@@ -99,23 +99,37 @@ function lowestBetween(points: Points, from: number, to: number): number {
   return rootBetween(fall, lower, upper);
 }
 
-/** The weighted means at one slope, S, half its fall with the slope (13b), and what the standard errors need (13d to 13f). */
+/**
+ * The weighted means at one slope, S, half its fall with the slope (13b), and what the standard errors need (13d to 13f).
+ * In plain loops, because a hundred thousand points are gone through a few hundred times.
+ */
 function fitAround({ x, y, sx, sy }: Points, slope: number) {
-  // A point known exactly in this direction pins the line: its weight is as good as endless.
-  const weights = x.map((_, i) => 1 / Math.max(1e-300, sy[i]! ** 2 + (slope * sx[i]!) ** 2));
-  const weight = weights.reduce((sum, each) => sum + each, 0);
-  const meanX = weights.reduce((sum, each, i) => sum + each * x[i]!, 0) / weight;
-  const meanY = weights.reduce((sum, each, i) => sum + each * y[i]!, 0) / weight;
-  const residuals = weights.map((_, i) => y[i]! - meanY - slope * (x[i]! - meanX));
-  const adjusted = weights.map((each, i) => x[i]! - meanX + each * slope * sx[i]! ** 2 * residuals[i]!);
-  const adjustedOffset = weights.reduce((sum, each, i) => sum + each * adjusted[i]!, 0) / weight;
-  return {
-    weight,
-    meanX,
-    meanY,
-    weightedSquares: weights.reduce((sum, each, i) => sum + each * residuals[i]! ** 2, 0),
-    fall: weights.reduce((sum, each, i) => sum + each * adjusted[i]! * residuals[i]!, 0),
-    adjustedMean: meanX + adjustedOffset,
-    adjustedSquares: weights.reduce((sum, each, i) => sum + each * (adjusted[i]! - adjustedOffset) ** 2, 0),
-  };
+  const weights = new Float64Array(x.length);
+  let [weight, sumX, sumY] = [0, 0, 0];
+  for (let i = 0; i < weights.length; i++) {
+    const across = slope * sx[i]!;
+    // A point known exactly in this direction pins the line: its weight is as good as endless.
+    const each = 1 / Math.max(1e-300, sy[i]! * sy[i]! + across * across);
+    weights[i] = each;
+    weight += each;
+    sumX += each * x[i]!;
+    sumY += each * y[i]!;
+  }
+  const [meanX, meanY] = [sumX / weight, sumY / weight];
+  const adjusted = new Float64Array(x.length);
+  let [weightedSquares, fall, sumAdjusted] = [0, 0, 0];
+  for (let i = 0; i < weights.length; i++) {
+    const each = weights[i]!;
+    const [fromX, error] = [x[i]! - meanX, sx[i]!];
+    const residual = y[i]! - meanY - slope * fromX;
+    const along = fromX + each * slope * error * error * residual;
+    adjusted[i] = along;
+    weightedSquares += each * residual * residual;
+    fall += each * along * residual;
+    sumAdjusted += each * along;
+  }
+  const adjustedOffset = sumAdjusted / weight;
+  let adjustedSquares = 0;
+  for (let i = 0; i < weights.length; i++) adjustedSquares += weights[i]! * (adjusted[i]! - adjustedOffset) ** 2;
+  return { weight, meanX, meanY, weightedSquares, fall, adjustedMean: meanX + adjustedOffset, adjustedSquares };
 }
