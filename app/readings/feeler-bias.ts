@@ -1,5 +1,5 @@
 // By how much one person's feeler gauge reads above the air on one pack: learned from spots that were read both ways.
-import { centreInUnits } from '../statistics/summary.ts';
+import { centreInUnits, meanOf } from '../statistics/summary.ts';
 
 /** Fewer pairs than this never change a reading. Common practice, no source. */
 export const enoughPairs = 8;
@@ -25,12 +25,12 @@ export type LearnedFeelerBias =
 export function feelerBias(differences: readonly number[]): LearnedFeelerBias {
   const pairs = differences.length;
   if (pairs < enoughPairs) return { applies: false, pairs };
-  const { mean, unit, sumOfSquares } = centreInUnits(differences);
+  const { unit, sumOfSquares } = centreInUnits(differences);
   const standardDeviation = unit * Math.sqrt(sumOfSquares / (pairs - 1));
   return {
     applies: true,
     pairs,
-    bias: mean,
+    bias: meanOf(differences),
     standardUncertainty: standardDeviation / Math.sqrt(pairs),
     standardDeviation,
   };

@@ -43,11 +43,12 @@ export function fitFirstHarmonic(
   const amplitude = Math.hypot(alongMark, across);
   const isLevel = amplitude <= 1e-12 * Math.max(...rows.map((row) => Math.abs(row.value)));
   if (isLevel) return { amplitude: 0, loosestAtDegrees: null, probabilityByChance: repeatability && 1 };
-  const degrees = (Math.atan2(across, alongMark) * 180) / Math.PI;
+  // Turned on and back: a rounding error below 0 would otherwise come out as 360.
+  const degrees = ((Math.atan2(across, alongMark) * 180) / Math.PI + 360) % 360;
   const explained = alongMark * cv + across * sv;
   return {
     amplitude,
-    loosestAtDegrees: degrees < 0 ? degrees + 360 : degrees,
+    loosestAtDegrees: degrees,
     probabilityByChance: repeatability && chanceOf(explained, repeatability),
   };
 }

@@ -1,9 +1,10 @@
 // Method against method on the same packs: by how much two of them disagree.
 import { accept, type Result, refuse } from '../base/result.ts';
+import { differenceAsTyped } from './as-typed.ts';
 import { checkColumns } from './columns.ts';
 import { normalCoverageFactor } from './normal.ts';
 import { studentTCoverageFactor } from './student-t.ts';
-import { centreInUnits } from './summary.ts';
+import { centreInUnits, meanOf } from './summary.ts';
 
 export type Interval = readonly [lower: number, upper: number];
 
@@ -20,7 +21,7 @@ export type Agreement = {
 };
 
 /**
- * Limits of agreement of paired values, bias ± 1.96 standard deviations, with 95 % intervals by Student's t. Refuses
+ * Limits of agreement of paired values, bias ± 1.959964 standard deviations, with 95 % intervals by Student's t. Refuses
  * unequal lengths, fewer than two pairs, and differences that do not vary at all.
  * Source: J. Bland and D. Altman, Lancet i, 1986, 307; the limits' standard error s√(1/n + z²/(2(n − 1))) from their
  * Statistical Methods in Medical Research 8, 1999, 135.
@@ -30,7 +31,9 @@ export function agreement(first: readonly number[], second: readonly number[]): 
   if (!checked.ok) return checked;
   const n = checked.value;
   if (n < 2) return refuse('too-few', 'Agreement needs at least two pairs.');
-  const { mean: bias, unit, sumOfSquares } = centreInUnits(first.map((value, i) => value - second[i]!));
+  const differences = first.map((value, i) => differenceAsTyped(value, second[i]!));
+  const bias = meanOf(differences);
+  const { unit, sumOfSquares } = centreInUnits(differences);
   if (sumOfSquares === 0) {
     return refuse('zero-variance', 'All differences are equal, so nothing shows how far the methods may disagree.');
   }

@@ -1,6 +1,7 @@
 // In, tight or loose: whether a measured value conforms to its limits, given how sure it is.
 import { accept, type Result, refuse } from '../base/result.ts';
 import { decimalsOf, roundToDecimals } from '../quantities/decimals.ts';
+import { differenceAsTyped } from './as-typed.ts';
 import { normalBetween, normalTails } from './normal.ts';
 
 export type Limits = { readonly lower: number | null; readonly upper: number | null };
@@ -68,7 +69,12 @@ export function judgeConformity(
     acceptance: isEmpty ? null : inner,
     simple: isInside(value, limits, slack) ? 'accept' : 'reject',
     verdict,
-    by: verdict === 'tight' ? lower! - value : verdict === 'loose' ? value - upper! : null,
+    by:
+      verdict === 'tight'
+        ? differenceAsTyped(lower!, value)
+        : verdict === 'loose'
+          ? differenceAsTyped(value, upper!)
+          : null,
   });
 }
 
@@ -84,20 +90,15 @@ function probabilities(value: number, standardUncertainty: number, { lower, uppe
   return {
     probabilityBelow: toLower === null ? 0 : normalTails(toLower).lower,
     probabilityAbove: toUpper === null ? 0 : normalTails(toUpper).upper,
-    probabilityConforming: probabilityBetween(toLower, toUpper),
+    probabilityConforming: probabilityInside(value, standardUncertainty, { lower, upper }),
   };
-}
-
-function probabilityBetween(from: number | null, to: number | null): number {
-  if (from === null) return to === null ? 1 : normalTails(to).lower;
-  return to === null ? normalTails(from).upper : normalBetween(from, to);
 }
 
 /** The probability that a normal value lies inside the limits, either of which may be missing. */
 export function probabilityInside(mean: number, standardDeviation: number, { lower, upper }: Limits): number {
   if (!(standardDeviation > 0)) return isInside(mean, { lower, upper }, 0) ? 1 : 0;
-  return probabilityBetween(
-    lower === null ? null : (lower - mean) / standardDeviation,
-    upper === null ? null : (upper - mean) / standardDeviation,
-  );
+  const to = (limit: number) => (limit - mean) / standardDeviation;
+  if (lower === null) return upper === null ? 1 : normalTails(to(upper)).lower;
+  if (upper === null) return normalTails(to(lower)).upper;
+  return normalBetween(to(lower), to(upper), (upper - lower) / standardDeviation);
 }

@@ -1,5 +1,6 @@
 // Mean, spread and serial correlation of a list of numbers, safe for large values with a small spread.
 import { accept, type Result, refuse } from '../base/result.ts';
+import { meanAsTyped } from './as-typed.ts';
 import { checkColumns } from './columns.ts';
 
 export type Summary = {
@@ -18,12 +19,12 @@ export function summarise(values: readonly number[]): Result<Summary> {
   if (values.length < 2) return refuse('too-few', 'A spread needs at least two values.');
   const checked = checkColumns({ values });
   if (!checked.ok) return checked;
-  const { mean, unit, deviations, sumOfSquares } = centreInUnits(values);
+  const { unit, deviations, sumOfSquares } = centreInUnits(values);
   let products = 0;
   for (let i = 1; i < values.length; i++) products += deviations[i - 1]! * deviations[i]!;
   return accept({
     n: values.length,
-    mean,
+    mean: meanOf(values),
     sampleStandardDeviation: unit * Math.sqrt(sumOfSquares / (values.length - 1)),
     lag1Autocorrelation: sumOfSquares > 0 ? products / sumOfSquares : null,
   });
@@ -87,7 +88,7 @@ function sumOfSquares(deviations: readonly number[]): number {
   return Math.max(0, squares - (left * left) / deviations.length);
 }
 
-/** The mean of at least one value. */
+/** The mean of at least one value; of decimals as they were typed the double nearest to it. */
 export function meanOf(values: readonly number[]): number {
-  return centre(values).mean;
+  return meanAsTyped(values) ?? centre(values).mean;
 }

@@ -1,5 +1,6 @@
 // How much of a spread lies between groups and how much within them: one way, groups of any size.
 import { accept, type Result, refuse } from '../base/result.ts';
+import { offsetsFromFirst } from './as-typed.ts';
 import { checkColumns } from './columns.ts';
 import { fTails } from './f-distribution.ts';
 import { centre, meanOf, unitNear } from './summary.ts';
@@ -30,10 +31,11 @@ export function varianceComponents(
   const checked = checkColumns({ values });
   if (!checked.ok) return checked;
   // Offsets from the first value keep the digits of large values with a small spread.
-  const origin = values[0] ?? 0;
-  const unit = unitNear(values.map((value) => value - origin));
+  const { offsets, steps } = offsetsFromFirst(values);
+  const size = unitNear(offsets);
+  const unit = size / steps;
   const members = [...Map.groupBy(values.keys(), (i) => groups[i]!).values()].map((places) =>
-    places.map((i) => (values[i]! - origin) / unit),
+    places.map((i) => offsets[i]! / size),
   );
   const total = values.length;
   if (members.length < 2) return refuse('one-group', 'Comparing groups needs at least two of them.');

@@ -76,6 +76,38 @@ describe('next-swaps with several kinds of adjuster', () => {
   });
 });
 
+describe('next-swaps where the limits are finer than the plates', () => {
+  // By hand: 2.6 − 1.8 = 0.8 is the nearest, and 2.6 − 0.745 = 1.855 would meet the target.
+  const plates = {
+    current: [{ id: 'a', thickness: 1.8 }],
+    bin: [{ id: 'b', thickness: 1.9 }],
+    space: 2.6,
+    standardUncertainty: 0.02,
+  };
+
+  it('what lies outside is told to the last decimal, and what to buy is as fine as the limits', () => {
+    expect(ask('next-swaps', { ...plates, target: 0.745, lower: 0.74, upper: 0.76 })).toMatchObject({
+      status: 'Infeasible',
+      nearest: { clearance: 0.8, outsideBy: 0.04 },
+      buy: { thickness: 1.855, pieces: 1, remove: ['a'], add: [], clearance: 0.745 },
+    });
+    expect(ask('next-swaps', { ...plates, target: 0.75, lower: 0.75, upper: 0.75 })).toMatchObject({
+      nearest: { clearance: 0.8, outsideBy: 0.05 },
+      buy: { thickness: 1.85, clearance: 0.75 },
+    });
+    const whole = { current: named('in', 2), bin: named('loose', 3), space: 3, standardUncertainty: 0.02 };
+    expect(ask('next-swaps', { ...whole, target: 0.4, lower: 0.3, upper: 0.45 })).toMatchObject({
+      nearest: { clearance: 0, outsideBy: 0.3 },
+      buy: { thickness: 2.6, clearance: 0.4 },
+    });
+  });
+
+  it('limits of many decimals are no reason to refuse', () => {
+    const found = ask('next-swaps', { ...plates, target: 0.75, lower: 0.7400000000001, upper: 0.76 });
+    expect(found).toMatchObject({ nearest: { outsideBy: 0.04 }, buy: { thickness: 1.85, clearance: 0.75 } });
+  });
+});
+
 describe('select-plates', () => {
   const pack = { space: 1000, plates: 2, thicknesses: [310, 400, 510], target: 200, lower: 195, upper: 205 };
 

@@ -6,7 +6,7 @@ import { demingLine } from '../../app/statistics/deming.ts';
 import { demingLineKnownErrors } from '../../app/statistics/deming-known-errors.ts';
 import { gaugeStudy } from '../../app/statistics/gauge-study.ts';
 import { individualsChart } from '../../app/statistics/individuals-chart.ts';
-import { summarise } from '../../app/statistics/summary.ts';
+import { meanOf, summarise } from '../../app/statistics/summary.ts';
 import { varianceComponents } from '../../app/statistics/variance-components.ts';
 import { expectRelative } from './relative.ts';
 import { accepted, expectRefusal } from './result.ts';
@@ -68,6 +68,30 @@ describe('components of variance', () => {
     expectRefusal(varianceComponents([1, 1, 2, 2], ['a', 'a', 'b', 'b']), 'zero-variance');
     expectRefusal(varianceComponents([1, 2, 3], ['a', 'b']), 'different-lengths');
     expectRefusal(varianceComponents([], []), 'one-group');
+  });
+});
+
+describe('values count as the decimals they were typed as', () => {
+  it('groups of one mean do not differ, and within them Σ d² is what it is by hand', () => {
+    // Means 0.2, 0.2 and 0.2; 2 · 0.1² + 2 · 0.2².
+    const found = accepted(varianceComponents([0.1, 0.3, 0.2, 0.2, 0.4, 0], ['a', 'a', 'b', 'b', 'c', 'c']));
+    expect(found).toMatchObject({ sumOfSquaresBetween: 0, f: 0, p: 1, sumOfSquaresWithin: 0.1 });
+  });
+
+  it('0.8 − 0.7 and 0.9 − 0.8 are one difference', () => {
+    expectRefusal(agreement([0.8, 0.9], [0.7, 0.8]), 'zero-variance');
+  });
+
+  it('a mean is the double nearest to the decimal one', () => {
+    expect(accepted(summarise([31.6, 23.8])).mean).toBe(27.7);
+    // Differences 0.1, 0.2, 0.3: the middle one.
+    expect(accepted(agreement([0.8, 0.9, 1], [0.7, 0.7, 0.7])).bias).toBe(0.2);
+    fc.assert(
+      fc.property(fc.array(fc.integer({ min: -1e6, max: 1e6 }), { minLength: 1, maxLength: 20 }), (thousandths) => {
+        const exact = thousandths.reduce((sum, each) => sum + each, 0) / (1000 * thousandths.length);
+        expect(meanOf(thousandths.map((each) => each / 1000))).toBe(exact);
+      }),
+    );
   });
 });
 

@@ -9,11 +9,11 @@ import {
   pieceEstimate,
   predictClearance,
 } from '../../../../app/packs/gap.ts';
-import { decimalsOf, roundToDecimals } from '../../../../app/quantities/decimals.ts';
 import { clearanceByAir } from '../../../../app/readings/clearance-by-air.ts';
 import { enoughPairs, feelerBias } from '../../../../app/readings/feeler-bias.ts';
 import { feelerGap } from '../../../../app/readings/feeler-gap.ts';
 import { enoughDegreesOfFreedom, repeatabilityOfRepeats, statedOrOwn } from '../../../../app/readings/repeatability.ts';
+import { differenceAsTyped } from '../../../../app/statistics/as-typed.ts';
 import { probabilityInside } from '../../../../app/statistics/conformity.ts';
 import {
   computation,
@@ -73,7 +73,7 @@ const clearance = computation({
     max: 'the loosest spot',
     uneven: 'max − min: mostly the part, not the error of the mean',
     harmonic:
-      'amplitude and loosestAtDegrees of c₀ + a cos θ + b sin θ, and probabilityByChance that repeat scatter alone shows as much; null with fewer than four places around the drum',
+      'amplitude and loosestAtDegrees of c₀ + a cos θ + b sin θ, and probabilityByChance that repeat scatter alone shows as much; null with fewer than four places around the drum, or where more than half a turn lies between two neighbours',
     combined: 'combined standard uncertainty of the mean; null where the repeatability is unknown',
     effectiveDegreesOfFreedom: 'a real number; null means without limit, or unknown',
     coverageFactor: 'Student’s t',
@@ -136,7 +136,10 @@ const feeler = computation({
       })
       .optional(),
   }),
-  outputs: { value: 'the middle of the two, less the bias', combined: 'combined standard uncertainty' },
+  outputs: {
+    value: 'the middle of the two, less the bias; refused where that is below zero',
+    combined: 'combined standard uncertainty',
+  },
   formula: 'value = (goes + stops) / 2 − bias; u² = ((stops − goes) / 2)² / 3 + u(bias)²',
   source: 'JCGM 100:2008 4.3.7, 3.2.4',
   compute: ({ goes, stops, bias }) => feelerGap(goes, stops, bias ?? null),
@@ -166,9 +169,7 @@ const learnedBias = computation({
   source: 'JCGM 100:2008 4.2.1 to 4.2.3',
   compute: ({ pairs }) => {
     // As the decimals they were typed as: 0.8 − 0.7 is 0.1.
-    const learned = feelerBias(
-      pairs.map(({ feeler, air }) => roundToDecimals(feeler - air, Math.max(decimalsOf(feeler), decimalsOf(air)))),
-    );
+    const learned = feelerBias(pairs.map(({ feeler, air }) => differenceAsTyped(feeler, air)));
     return accept({
       n: learned.pairs,
       applies: learned.applies,

@@ -179,6 +179,7 @@ const swaps = computation({
     'then the thinnest plates leave first, and of those that come in the set with the thinner thickest plate.',
     'To buy: fewest pieces; then fewest changes; then nearest to the target; then nearest to the middle of the',
     'thicknesses for sale; then the thinner; then the looser clearance. Plates replace plates of their own group only.',
+    'Where nothing is said to be for sale, a thickness to buy has as many decimals as the finest length given.',
   ].join('\n'),
   source: 'enumeration of removals and of reachable sums',
   compute: ({ space, target, lower, upper, standardUncertainty, ...pack }) => {
@@ -192,16 +193,20 @@ const swaps = computation({
       ...[...current, ...bin].map(({ thickness }) => thickness),
       ...forSale,
     ]);
-    const decimals = thicknesses.reduce((most, thickness) => Math.max(most, decimalsOf(thickness)), 0);
-    if (decimals > 9) return refuse('too-fine', 'A thickness has more than nine decimals.');
-    const steps = 10 ** decimals;
-    if ([space, target, lower, upper, ...thicknesses].some((length) => Math.abs(length) * steps > mostSteps)) {
+    const coarsest = mostDecimals(thicknesses);
+    if (coarsest > 9) return refuse('too-fine', 'A thickness has more than nine decimals.');
+    const lengths = [space, target, lower, upper, ...thicknesses];
+    const largest = Math.max(...lengths.map(Math.abs));
+    if (largest * 10 ** coarsest > mostSteps) {
       return refuse('out-of-range', `A length is more than ${mostSteps} times the finest step of the thicknesses.`);
     }
+    // As fine as the limits ask for, so that what is bought can meet them, as long as every length stays countable.
+    let decimals = mostDecimals(lengths);
+    while (decimals > coarsest && largest * 10 ** decimals > mostSteps) decimals--;
+    const steps = 10 ** decimals;
     const inSteps = (thickness: number) => Math.round(thickness * steps);
-    const inUnit = (length: number) => roundToDecimals(length / steps, Math.max(decimals, decimalsOf(space)));
+    const inUnit = (length: number) => roundToDecimals(length / steps, mostDecimals(lengths));
     const fitted = groups.flatMap(({ current }) => current.map(({ thickness }) => inSteps(thickness)));
-    const band = { lower: lower * steps, upper: upper * steps };
     const question: SwapQuestion = {
       groups: groups.map(({ name, current, bin, forSale }) => ({
         name,
@@ -219,8 +224,10 @@ const swaps = computation({
         variance: (standardUncertainty * steps) ** 2,
       }),
       band: {
-        ...band,
-        chance: (clearance, variance) => probabilityInside(clearance, Math.sqrt(variance), band),
+        lower: lower * steps,
+        upper: upper * steps,
+        // In the unit they were typed in, so that a narrow band keeps its width.
+        chance: (clearance) => probabilityInside(clearance / steps, standardUncertainty, { lower, upper }),
       },
       target: target * steps,
       setsWanted: mostSets,
@@ -249,6 +256,10 @@ const swaps = computation({
     }));
   },
 });
+
+function mostDecimals(lengths: readonly number[]): number {
+  return lengths.reduce((most, length) => Math.max(most, decimalsOf(length)), 0);
+}
 
 type Plan = Pick<HeightToBuy, 'changes' | 'remove' | 'add' | 'clearance'>;
 
