@@ -69,6 +69,12 @@ describe('the console', () => {
     expect(JSON.parse(stdout)).toEqual({ refusal: { code, message: expect.stringMatching(/^[^\n]+\.$/) } });
   });
 
+  it('names the word after --explain that is too many', () => {
+    const { status, stdout } = calc(['summary', '--explain', '--x']);
+    expect(status).toBe(2);
+    expect(JSON.parse(stdout).refusal.message).toBe('“--x” is not understood: nothing may follow --explain.');
+  });
+
   it('100,000 builds go through', () => {
     const time = Array.from({ length: 100_000 }, (_, i) => 1 + ((i * 7919) % 100_003));
     const event = time.map((_, i) => (i % 3 === 0 ? 1 : 0));

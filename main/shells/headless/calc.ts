@@ -16,7 +16,11 @@ async function run(words: readonly string[]): Promise<Result<string>> {
   }
   const chosen = computations.find((each) => each.name === name);
   if (!chosen) return refuse('unknown-name', `“${name}” is not a computation here: calc -- list names them.`);
-  if (option === '--explain' && more.length === 0) return accept(explain(chosen));
+  if (option === '--explain') {
+    return more.length === 0
+      ? accept(explain(chosen))
+      : refuse('usage', `“${more[0]}” is not understood: nothing may follow --explain.`);
+  }
   if (option !== undefined) return refuse('usage', `“${option}” is not understood: only --explain may follow a name.`);
   const result = answer(chosen, await text(process.stdin));
   return result.ok ? accept(JSON.stringify(result.value)) : result;

@@ -21,12 +21,12 @@ const survival = computation({
     steps:
       'for each time with an event: time, atRisk, events, survival, standardError, lower, upper (95 %; null with the standard error where nobody is left), cumulativeHazard and its standard error',
     median:
-      'first time at which survival is one half or less; the middle where it runs level at one half; null: not reached',
+      'first time at which survival is one half or less; where it runs level at one half until an event takes it lower, the middle of that stretch; null: not reached',
     medianInterval: 'where the limits reach one half; null: not reached',
     interval: '"log-log"',
   },
   formula: [
-    'S = Π (1 − d/n); Greenwood S²Σ d/(n(n − d)); limits S^exp(± 1.96 √Σ / log S);',
+    'S = Π (1 − d/n); Greenwood S²Σ d/(n(n − d)); limits S^exp(± 1.959964 √Σ / log S);',
     'cumulative hazard Σ d/n with variance Σ d/n²',
   ].join('\n'),
   source: 'E. Kaplan and P. Meier, JASA 53, 1958, 457; O. Aalen, Annals of Statistics 6, 1978, 701',
@@ -90,7 +90,7 @@ const hazard = computation({
     likelihoodRatio: 'twice their difference',
     score: 'score test',
   },
-  formula: 'partial likelihood; Newton’s method; ratio e^b, limits e^(b ± 1.96 SE)',
+  formula: 'partial likelihood; Newton’s method; ratio e^b, limits e^(b ± 1.959964 SE)',
   source: 'D. Cox, JRSS B 34, 1972, 187; B. Efron, JASA 72, 1977, 557; N. Breslow, Biometrics 30, 1974, 89',
   compute: ({ x, ties, ...times }) => cox(times, x, ties ?? 'efron'),
 });
@@ -107,8 +107,8 @@ const exact = computation({
   }),
   outputs: {
     pTwoSided: 'tables as likely as this or less (within 1e-7); 0 where it is below 1e-307',
-    pLess: 'for an odds ratio below 1',
-    pGreater: 'for an odds ratio above 1',
+    pLess: 'for an odds ratio below 1; 0 likewise',
+    pGreater: 'for an odds ratio above 1; 0 likewise',
     oddsRatio: 'conditional maximum likelihood, not ad/bc; null: without limit',
     interval: 'exact 95 %, 2.5 % on either side; null: without limit',
   },

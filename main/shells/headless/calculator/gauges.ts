@@ -115,11 +115,11 @@ const methods = computation({
     bias: 'mean of a − b',
     standardDeviation: 'of the differences',
     biasInterval: '95 %, lower and upper',
-    limits: 'lower and upper limit of agreement, bias ± 1.96 standard deviations',
+    limits: 'lower and upper limit of agreement, bias ± 1.959964 standard deviations',
     lowerLimitInterval: '95 % of the lower limit',
     upperLimitInterval: '95 % of the upper limit',
   },
-  formula: 'standard error of a limit s√(1/n + 1.96²/(2(n − 1))); intervals by Student’s t with n − 1',
+  formula: 'standard error of a limit s√(1/n + 1.959964²/(2(n − 1))); intervals by Student’s t with n − 1',
   source: 'J. Bland and D. Altman, Lancet i, 1986, 307, and Statistical Methods in Medical Research 8, 1999, 135',
   compute: ({ a, b }) => agreement(a, b),
 });
