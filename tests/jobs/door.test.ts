@@ -40,7 +40,7 @@ test('a correction stands in front of what was written first, which stays with i
     { complaint: 'Slips 2–3 when hot.', diagnosis: seen, by: 'RA' },
   ]);
   expect(await call('jobs.getJob', { jobId })).toMatchObject({ complaint: card.complaint, diagnosis: card.diagnosis });
-  expect((await refusal('jobs.correctIntake', { ...card, by })).code).toBe('nothing-changed');
+  expect(await refusal('jobs.correctIntake', { ...card, by })).toMatchObject({ code: 'nothing-changed' });
 });
 
 test('what was not looked at says so', async () => {

@@ -124,7 +124,7 @@ describe('on a real job', () => {
       },
     ]);
     // Passed over once is not passed over for good.
-    expect((await refusal('jobs.moveToStage', move('Build'))).code).toBe('missing');
+    expect(await refusal('jobs.moveToStage', move('Build'))).toMatchObject({ code: 'missing' });
     await call('jobs.promiseDay', { jobId, on: '2026-11-30', reason: '', by });
     await call('jobs.moveToStage', move('Build'));
     expect((await call('jobs.getJob', { jobId })).stageId).toBe(idOf('Build'));

@@ -1,5 +1,5 @@
 // A book for each screen test: the built host on a folder of its own, with the demo shop open and a page on it.
-import { existsSync, mkdtempSync, rmSync } from 'node:fs';
+import { cpSync, existsSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { AxeBuilder } from '@axe-core/playwright';
@@ -27,13 +27,34 @@ type Fixtures = {
   call: Call;
 };
 
-export const test = base.extend<Fixtures>({
+/** One for each worker: a folder with the demo shop as it is when it has just been opened. */
+type WorkerFixtures = { readonly demoFolder: string };
+
+export const test = base.extend<Fixtures, WorkerFixtures>({
   opensDemo: [true, { option: true }],
 
-  // biome-ignore lint/correctness/noEmptyPattern: Playwright reads a fixture's needs off this pattern.
-  book: async ({}, use) => {
-    if (!existsSync(serve)) throw new Error('dist is not built: npm run build first.');
+  demoFolder: [
+    // biome-ignore lint/correctness/noEmptyPattern: Playwright reads a fixture's needs off this pattern.
+    async ({}, use) => {
+      if (!existsSync(serve)) throw new Error('dist is not built: npm run build first.');
+      const folder = mkdtempSync(join(tmpdir(), 'thoubook-'));
+      const host = await startServe(serve, folder);
+      const entered = await fetch(host.address, { redirect: 'manual' });
+      const cookie = entered.headers.get('set-cookie')?.split(';')[0] ?? '';
+      const headers = { 'content-type': 'application/json', cookie };
+      const asked = new URL('/rpc/shop.openDemoShop', host.address);
+      const reply = (await (await fetch(asked, { method: 'POST', headers, body: '{}' })).json()) as Reply<unknown>;
+      await host.kill();
+      if (!reply.ok) throw new Error(`The demo shop did not open: ${reply.error.message}`);
+      await use(folder);
+      rmSync(folder, { recursive: true, force: true });
+    },
+    { scope: 'worker' },
+  ],
+
+  book: async ({ opensDemo, demoFolder }, use) => {
     const folder = mkdtempSync(join(tmpdir(), 'thoubook-'));
+    if (opensDemo) cpSync(demoFolder, folder, { recursive: true });
     let host: ServeProcess | undefined;
     const start = async () => {
       host = await startServe(serve, folder);
@@ -45,12 +66,8 @@ export const test = base.extend<Fixtures>({
     rmSync(folder, { recursive: true, force: true });
   },
 
-  page: async ({ page, book, opensDemo }, use) => {
+  page: async ({ page, book }, use) => {
     await page.goto(await book.start());
-    if (opensDemo) {
-      await callOn(page)('shop.openDemoShop', {});
-      await page.reload();
-    }
     await use(page);
   },
 

@@ -43,7 +43,7 @@ describe('printing', () => {
       [40_000, 15_000],
       [80_000, 50_000],
     ]);
-    let pdf = Buffer.of();
+    let pdf: Buffer = Buffer.of();
     for (const { labelSizeId } of sizes) {
       pdf = await print(shop, labelSizeId);
       const codes = await readCodes(pdf);
