@@ -59,7 +59,7 @@ async function doorActs(reading: Reading, job: Job): Promise<Told[]> {
         by,
         kind: 'door',
         says: index === 0 ? `Checked in for ${job.customer.name}` : 'What was said and seen was corrected',
-        more: [complaint, ...seen].filter((each) => each !== '').join('; '),
+        more: [complaint, seen.join(', ')].filter((each) => each !== '').join(' '),
       };
     }),
     ...promises.map(({ at, by, on, reason }, index): Told => {

@@ -36,7 +36,7 @@ test('every act stands once, in the order it was done, with who did it', async (
   expect(new Set(acts.map(({ by }) => by))).toEqual(new Set(['RA']));
   const told = acts.map(({ says, more }) => `${says} | ${more}`);
   const inOrder = [
-    'Checked in for Tam Okoro | Slips 2–3 when hot.; ratio, third gear; low; brown; burnt; dark fines, one curl of brass; the works, never out; trailer brakes added in spring',
+    'Checked in for Tam Okoro | Slips 2–3 when hot. ratio, third gear, low, brown, burnt, dark fines, one curl of brass, the works, never out, trailer brakes added in spring',
     'Into Checked in | ',
     // Four spots of 31, 32, 33, 32: 32.0 thou by hand, 2.0 over the limit of 30 (example unit).
     'Forward clearance, as found: 32.0 ± 1.5 thou, loose by 2.0 | ',

@@ -44,6 +44,14 @@ test('a unit is checked in by keyboard alone and its ticket opens', async ({ pag
   await page.keyboard.press('Enter');
   await page.keyboard.type('T-9');
   await page.keyboard.press('Enter');
+  await page.keyboard.type('third gear ratio');
+  await page.keyboard.press('Enter');
+  await page.keyboard.type('dark fines');
+  await page.keyboard.press('Enter');
+  // Level, colour and smell are each chosen with the arrows, or left as not looked at.
+  await page.keyboard.press('ArrowRight');
+  for (let choice = 0; choice < 3; choice += 1) await page.keyboard.press('Enter');
+  await page.keyboard.press('Control+Enter');
 
   await expect(page.getByRole('heading', { name: 'Job 3' })).toBeVisible();
   // The keyboard goes on from the ticket, and its first key leads to the bench.
@@ -57,6 +65,8 @@ test('a unit is checked in by keyboard alone and its ticket opens', async ({ pag
   const missing = page.getByRole('region', { name: 'Missing' });
   await expect(missing.getByRole('link', { name: 'Forward clearance' })).toBeVisible();
   const [line] = await call('jobs.listJobs', { text: 'T-9', includeClosed: false });
+  const { diagnosis } = await call('jobs.getJob', { jobId: line?.jobId });
+  expect(diagnosis).toMatchObject({ codes: 'third gear ratio', fluidLevel: 'none on the stick', pan: 'dark fines' });
   expect(line).toMatchObject({ number: 3, serial: 'KX3-21-0305', use: 'tow', complaint: 'No reverse.' });
   await toBench.press('Enter');
   await expect(page).toHaveURL(new RegExp(`#/bench\\?unit=${line?.jobId}$`));
@@ -120,6 +130,9 @@ test('closing is said plainly, and a closed job refuses until an open stage is e
   await page.getByRole('button', { name: 'Move to Closed' }).press('Enter');
   await expect(page.getByText('Once it is closed nothing more is written to it')).toBeVisible();
   await page.getByRole('button', { name: 'Close the job' }).press('Enter');
+  await expect(page.getByText('Say why it goes on without; it stays on the ticket.')).toBeVisible();
+  await page.keyboard.type('Sold as a core.');
+  await page.getByRole('button', { name: 'Close the job' }).press('Enter');
   await expect(page.getByText('Job 1 is closed: nothing more is written to it.')).toBeVisible();
 
   await goTo(page, `/jobs/${job.jobId}/checks/${check.checkId}`);
@@ -131,7 +144,8 @@ test('closing is said plainly, and a closed job refuses until an open stage is e
 
   await goTo(page, `/jobs/${job.jobId}`);
   await page.getByRole('button', { name: /Move to (done: )?Build/ }).press('Enter');
-  await expect(page.getByRole('listitem').filter({ hasText: 'Build' })).toHaveAttribute('aria-current', 'step');
+  const stages = page.getByRole('list', { name: 'Stages', exact: true });
+  await expect(stages.getByRole('listitem').filter({ hasText: 'Build' })).toHaveAttribute('aria-current', 'step');
   expect((await checkOfFirstJob(call, 'Forward clearance')).job.isClosed).toBe(false);
 });
 

@@ -54,7 +54,7 @@ export function JobsBoard({ stages, jobs, onMove }: JobsBoardProps) {
             <ColumnHead isNumber>here</ColumnHead>
             <ColumnHead isNumber>in stage</ColumnHead>
             <ColumnHead>promised</ColumnHead>
-            <ColumnHead>moved by</ColumnHead>
+            <ColumnHead>by</ColumnHead>
             <ColumnHead isNumber>missing</ColumnHead>
           </tr>
         </thead>
@@ -97,7 +97,7 @@ function JobRow({ job, missing, row }: JobRowProps) {
       </RowHead>
       <Cell>{job.customerName}</Cell>
       <Cell>
-        {job.familyName} <span className="small quiet">{job.serial}</span>
+        {job.familyName} <span className={styles.serial}>{job.serial}</span>
       </Cell>
       <Cell isWide>{job.vehicle === '' ? job.use : `${job.vehicle}, ${job.use}`}</Cell>
       <Cell isQuiet>

@@ -20,7 +20,7 @@ export function PromisedDay({ day, isDone, saysWhen = false }: PromisedDayProps)
         </svg>
       )}
       {sayBusinessDay(day)}
-      {(isLate || (saysWhen && !isDone)) && `, ${sayUntil(day)}`}
+      {saysWhen && !isDone ? `, ${sayUntil(day)}` : isLate && ', late'}
     </span>
   );
 }
