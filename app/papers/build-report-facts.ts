@@ -1,12 +1,12 @@
 // What is known of a job when its build report is printed. Amounts are base units of their quantity, as they are kept.
-import type { Picture } from './paper.ts';
+
 import type { Limits, SureAmount } from '../charts/amounts.ts';
 import type { Harmonic, SpotReading } from '../charts/clock.ts';
 import type { PieceKind } from '../charts/stack.ts';
 import type { Verdict } from '../charts/verdict-mark.ts';
 import type { DecimalMark } from '../quantities/format-amount.ts';
 import type { LengthUnit } from '../quantities/units.ts';
-import type { PaperSize } from './paper.ts';
+import type { PaperSize, Picture } from './paper.ts';
 
 /** The shop's copy says everything; the customer's leaves out what the shop says to itself. */
 export type Copy = 'shop' | 'customer';
