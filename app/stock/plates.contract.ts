@@ -226,6 +226,20 @@ export const loosePlatesContract = {
     }),
     z.strictObject({ canId: id }),
   ),
+  'stock.moveInCan': write(
+    'put so many plates into a can, or with a negative number take them out, with a reason',
+    z.strictObject({
+      canId: id,
+      change: z
+        .int()
+        .min(-10_000)
+        .max(10_000)
+        .refine((change) => change !== 0, 'must not be zero'),
+      reason: requiredLine,
+      by: id,
+    }),
+    done,
+  ),
   'stock.countCan': write(
     'a can was counted: correct it, with a reason',
     z.strictObject({ canId: id, count: z.int().nonnegative().max(10_000), reason: requiredLine, by: id }),

@@ -8,6 +8,7 @@ import {
   discardPiece,
   listLoose,
   lookOverPlate,
+  moveInCan,
   putInCan,
   remeasurePiece,
 } from './plates.service.ts';
@@ -22,6 +23,7 @@ export const platesHandlers: Pick<Handlers<'stock'>, keyof typeof loosePlatesCon
   'stock.remeasurePiece': (desk, input) => desk.shop().write((writing, now) => remeasurePiece(writing, now, input)),
   'stock.discardPiece': (desk, input) => desk.shop().write((writing, now) => discardPiece(writing, now, input)),
   'stock.addCan': (desk, input) => desk.shop().write((writing, now) => addCan(writing, now, input)),
+  'stock.moveInCan': (desk, input) => desk.shop().write((writing, now) => moveInCan(writing, now, input)),
   'stock.countCan': (desk, input) => desk.shop().write((writing, now) => countCan(writing, now, input)),
   'stock.listOutlines': (desk) => desk.shop().read((reading) => listOutlines(reading)),
   'stock.listPlates': (desk, input) => desk.shop().read((reading) => listPlates(reading, input)),

@@ -205,6 +205,20 @@ export async function countCan(
   return {};
 }
 
+export async function moveInCan(
+  writing: Writing,
+  now: string,
+  input: { canId: number; change: number; reason: string; by: number },
+) {
+  await personAtWork(writing, input.by);
+  const can = found(await cans.findCan(writing, input.canId), 'can');
+  if (can.count + input.change < 0) {
+    throw new Refused('can-empty', `There are only ${can.count} in this can: count it again or take fewer.`, 'change');
+  }
+  await cans.moveInCan(writing, { ...input, now });
+  return {};
+}
+
 /** A plate that is still one by itself; refuses one among others in a can, and one taken off the list. */
 export async function plateToldApart(
   reading: Reading,

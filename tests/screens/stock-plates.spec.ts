@@ -155,7 +155,7 @@ test('a can is counted, and a slip is counted back', async ({ page, call }) => {
   await page.keyboard.type('90');
   await page.keyboard.press('Enter');
   await page.keyboard.press('Enter');
-  await page.getByRole('button', { name: 'Back to 9' }).press('Enter');
+  await page.getByRole('button', { name: 'Take it back' }).press('Enter');
   await expect(page.getByRole('button', { name: 'Can 77.5 9 in it' })).toBeVisible();
   expect(await countsOf(call)).toEqual([[thou(77.5), 9]]);
 });

@@ -87,6 +87,19 @@ describe('a box of plates, measured one after another', () => {
     expect(await codeOf({})).toBe('which-one');
   });
 
+  test('plates put into a can add to whatever is in it, and no more come out than there are', async () => {
+    const { call, refusal, by } = await shopWithPlates();
+    const can = { kind: 'steel', outline, typed: '78.0', count: 3, by };
+    const { canId } = await call('stock.addCan', can);
+    await call('stock.moveInCan', { canId, change: 4, reason: 'put in', by });
+    await call('stock.moveInCan', { canId, change: -2, reason: 'taken back', by });
+    expect(await refusal('stock.moveInCan', { canId, change: -6, reason: 'taken back', by })).toMatchObject({
+      message: 'There are only 5 in this can: count it again or take fewer.',
+    });
+    expect(await refusal('stock.moveInCan', { canId, change: 0, reason: 'x', by })).toMatchObject({ code: 'input' });
+    expect((await call('stock.listLoose', { outline: 'KX3 forward' })).cans).toMatchObject([{ canId, count: 5 }]);
+  });
+
   test('a plate that sat in a pack, a count, and a can used up since are not taken back', async () => {
     const { call, single, intoCan, refused, putIn, jobId, by } = await shopWithPlates();
     const pieceId = await single('77');

@@ -11,6 +11,7 @@ import { stockHandlers } from '../../stock/stock.handlers.ts';
 import { Desk } from '../desk.ts';
 import { fillShop } from '../shop.service.ts';
 import { stockTheShelves } from './demo-parts.ts';
+import { layOutOtherSteels } from './demo-plates.ts';
 import { type Caller, layOutLooseSteels, measureAsFound, moveTo, openJob } from './kx3-job.ts';
 import { kx3Sheet } from './kx3-sheet.ts';
 
@@ -55,6 +56,7 @@ export async function fillDemoShop(shop: OpenShop): Promise<void> {
     said: 'Front end play is far out; told him a washer, not a case. Friday is fine with him.',
     by,
   });
+  await layOutOtherSteels(call, by);
   await stockTheShelves({ call, familyId, jobId, now: shop.clock(), by });
   await call('jobs.checkIn', {
     customer: { name: 'Ilse Brandvold', phone: '555 0144', email: '' },

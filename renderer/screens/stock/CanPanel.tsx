@@ -26,25 +26,31 @@ export function CanPanel({ can, onClose }: CanPanelProps) {
 }
 
 type Act = 'count' | 'add';
-/** How many were in it before, for who slipped. */
-type Done = { readonly says: string; readonly before: number };
+/** By how much it changed, for who slipped. */
+type Done = { readonly says: string; readonly change: number };
 
 function KnownCan({ can, onClose }: { can: Can; onClose: () => void }) {
   const words = useLengthWords();
   const { person } = useAtBench();
   const [act, setAct] = useState<Act | null>(null);
   const [done, setDone] = useState<Done | null>(null);
-  const write = useWrite('stock.countCan');
-  const set = (count: number, reason: string, says: Done | null) =>
-    write.mutate(
-      { canId: can.canId, count, reason, by: person.personId },
-      {
-        onSuccess: () => {
-          setAct(null);
-          setDone(says);
-        },
-      },
+  const count = useWrite('stock.countCan');
+  const move = useWrite('stock.moveInCan');
+  const about = { canId: can.canId, by: person.personId };
+  const finish = (says: Done | null) => ({
+    onSuccess: () => {
+      setAct(null);
+      setDone(says);
+    },
+  });
+  const countIt = (counted: number, reason: string) =>
+    count.mutate(
+      { ...about, count: counted, reason },
+      finish({ says: `There are ${counted} in it now.`, change: counted - can.count }),
     );
+  const putIn = (more: number, reason: string) =>
+    move.mutate({ ...about, change: more, reason }, finish({ says: `${more} put in.`, change: more }));
+  const undo = ({ change }: Done) => move.mutate({ ...about, change: -change, reason: 'taken back' }, finish(null));
   const begin = (next: Act) => {
     setDone(null);
     setAct(act === next ? null : next);
@@ -67,31 +73,29 @@ function KnownCan({ can, onClose }: { can: Can; onClose: () => void }) {
       {done && (
         <div className={styles.keys}>
           <Notice kind="done">{done.says}</Notice>
-          <Button onPress={() => set(done.before, 'counted back', null)}>{`Back to ${done.before}`}</Button>
+          {done.change !== 0 && <Button onPress={() => undo(done)}>Take it back</Button>}
         </div>
       )}
       {act && (
         <CanCountForm
           key={act}
           act={act}
-          count={can.count}
-          isPending={write.isPending}
-          onCount={(count, reason) => set(count, reason, { says: `There are ${count} in it now.`, before: can.count })}
+          isPending={count.isPending || move.isPending}
+          onKeep={act === 'count' ? countIt : putIn}
         />
       )}
-      <FailureSentence error={write.error} />
+      <FailureSentence error={count.error ?? move.error} />
     </PlateSidePanel>
   );
 }
 
 type CanCountFormProps = {
   act: Act;
-  count: number;
   isPending: boolean;
-  onCount: (count: number, reason: string) => void;
+  onKeep: (typed: number, reason: string) => void;
 };
 
-function CanCountForm({ act, count, isPending, onCount }: CanCountFormProps) {
+function CanCountForm({ act, isPending, onKeep }: CanCountFormProps) {
   const [typed, setTyped] = useState('');
   const [reason, setReason] = useState(act === 'count' ? 'counted' : 'put in');
   const [isTried, setTried] = useState(false);
@@ -99,7 +103,7 @@ function CanCountForm({ act, count, isPending, onCount }: CanCountFormProps) {
   const keep = () => {
     setTried(true);
     if (!isCounted || reason.trim() === '') return;
-    onCount(act === 'count' ? Number(typed) : count + Number(typed), reason);
+    onKeep(Number(typed), reason);
   };
   return (
     <EnterThrough label={act === 'count' ? 'Count it' : 'Put more in'} onFinish={keep} className={styles.form}>
