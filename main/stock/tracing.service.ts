@@ -1,4 +1,5 @@
 // From a batch, a kit, a can or a plate to every unit it went into, with what those units read; and where it came from.
+import { writeDay } from '../../app/papers/dates.ts';
 import { formatLength } from '../../app/quantities/format-amount.ts';
 import { readLabelCode } from '../../app/stock/label-code.ts';
 import type { Traced, TracedUnit } from '../../app/stock/tracing.contract.ts';
@@ -103,7 +104,7 @@ async function trailOfBatch(reading: Reading, batchId: number): Promise<Trail> {
         : [
             {
               of: { kind: 'batch' as const, batchId: batch.kit_batch_id },
-              says: `out of kit ${batch.kit_number}, ${batch.kit_document || batch.kit_received_on}`,
+              says: `out of kit ${batch.kit_number}, ${batch.kit_document || writeDay(batch.kit_received_on ?? batch.received_on)}`,
             },
           ]),
       { of: { kind: 'part', partId: part.part_id }, says: `all batches of ${part.number}` },
@@ -178,8 +179,8 @@ function nameOfBatch(batch: {
 }): string {
   const kit = batch.kit_number == null ? '' : `kit ${batch.kit_number}, `;
   return batch.mark === ''
-    ? `${kit}${batch.document || 'unmarked'}, ${batch.received_on}`
-    : `batch ${batch.mark}, ${batch.received_on}`;
+    ? `${kit}${batch.document || 'unmarked'}, ${writeDay(batch.received_on)}`
+    : `batch ${batch.mark}, ${writeDay(batch.received_on)}`;
 }
 
 async function goingsOfBatches(reading: Reading, batchIds: readonly number[]): Promise<Going[]> {
@@ -193,13 +194,18 @@ async function goingsOfBatches(reading: Reading, batchIds: readonly number[]): P
             {
               jobId: pull.job_id,
               at: pull.at,
-              what: `${-pull.change} ${pull.unit_of_issue} of ${pull.number}, ${pull.mark || pull.document}`,
+              what: `${countOf(-pull.change, pull.unit_of_issue)} ${pull.number}, ${pull.mark || pull.document}`,
               isStillIn: true,
             },
           ],
     ),
     ...sittings.map(goingOfSitting),
   ];
+}
+
+/** "4 ×", or with its unit where that is not the piece: "9 quart of". */
+function countOf(count: number, unit: string): string {
+  return unit === 'each' ? `${count} ×` : `${count} ${unit} of`;
 }
 
 function goingOfSitting(sitting: repository.Sitting): Going {

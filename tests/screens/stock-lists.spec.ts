@@ -102,7 +102,7 @@ test('of a file of 20,000 rows the last is reached with one key, and only what i
 test('a trace leads from a batch to the ticket and back, with what its packs read', async ({ page, call }) => {
   const { batchId, job } = await pulledBatch(call);
   await goTo(page, `/stock/trace/batch/${batchId}`);
-  await expect(page.getByRole('heading', { name: 'TST-FR-1, batch B-77, 2026-11-02' })).toBeVisible();
+  await expect(page.getByRole('heading', { name: 'TST-FR-1, batch B-77, 2 November 2026' })).toBeVisible();
   const unit = page.getByRole('table', { name: 'Units it went into, newest first' }).getByRole('row').nth(1);
   await expect(unit).toContainText('Tam Okoro');
   await expect(unit).toContainText('555 0117');
@@ -116,7 +116,7 @@ test('a trace leads from a batch to the ticket and back, with what its packs rea
   await page.goBack();
   await page.getByRole('link', { name: 'all batches of TST-FR-1' }).press('Enter');
   await expect(page.getByRole('heading', { name: 'TST-FR-1, Test friction' })).toBeVisible();
-  await page.getByRole('link', { name: 'batch B-77, 2026-11-02: 3 on hand' }).press('Enter');
+  await page.getByRole('link', { name: 'batch B-77, 2 November 2026: 3 on hand' }).press('Enter');
   await expect(page).toHaveURL(new RegExp(`#/stock/trace/batch/${batchId}$`));
 });
 

@@ -28,7 +28,7 @@ describe('from a batch, a kit or a plate to every unit it went into, in one step
     expect(more).toEqual([]);
     expect(unit).toMatchObject({
       jobId: builtId,
-      what: ['4 each of KX3-FR-080, B-7'],
+      what: ['4 × KX3-FR-080, B-7'],
       isStillIn: true,
       isClosed: false,
     });
