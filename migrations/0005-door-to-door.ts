@@ -65,6 +65,7 @@ const needNames = [
   'as-found clearances read',
   'packs entered as found',
   'date promised',
+  'estimate approved',
   'pack checks settled',
   'all checks settled',
   'signed off',

@@ -1,4 +1,5 @@
 // What a stage may ask for before a job moves past it: a closed list, each of which the book can test today.
+import type { ApprovalState } from './estimate.contract.ts';
 import type { CheckOfJob } from './jobs.contract.ts';
 import { missingOn } from './missing.ts';
 
@@ -7,6 +8,7 @@ export const needs = [
   'as-found clearances read',
   'packs entered as found',
   'date promised',
+  'estimate approved',
   'pack checks settled',
   'all checks settled',
   'signed off',
@@ -22,11 +24,20 @@ export type NeedFacts = {
   readonly packs: ReadonlyArray<{ readonly name: string; readonly mockUpNumber: number | null }>;
   readonly checks: readonly CheckOfJob[];
   readonly promisedOn: string | null;
+  readonly estimate: ApprovalState;
   /** Signed off, and nothing read or rebuilt since. */
   readonly isSignedOff: boolean;
   readonly openCores: readonly string[];
   /** Plates that came out of its packs and were not measured since. */
   readonly unmeasuredPlates: readonly string[];
+};
+
+const estimateWords: Readonly<Record<ApprovalState, string | null>> = {
+  'nothing to give': 'no estimate is written',
+  'to give': 'the estimate is not given',
+  'to approve': 'the estimate is not approved',
+  approved: null,
+  over: 'the total is over what was approved',
 };
 
 /** What keeps a need from being met, as the end of a sentence; null where it is met. */
@@ -46,6 +57,8 @@ export function whatIsMissing(need: Need, facts: NeedFacts): string | null {
       );
     case 'date promised':
       return facts.promisedOn === null ? 'no day is promised' : null;
+    case 'estimate approved':
+      return estimateWords[facts.estimate];
     case 'pack checks settled':
       return sayOf(openNames(facts.checks.filter((check) => check.packId !== null)), 'not settled');
     case 'all checks settled':

@@ -9,6 +9,7 @@ import { getSettings } from '../shop/shop.service.ts';
 import { listPacks } from '../specs/specs.repository.ts';
 import { checksOfJob } from './checks-of-job.service.ts';
 import { listIntakes, listPromises } from './door.repository.ts';
+import { getEstimate } from './estimate.service.ts';
 import { lastWorkedAt, listSignOffs, openCoresOf, unmeasuredPlatesOf } from './stages.repository.ts';
 
 type JobRow = { job_id: number; revision_id: number };
@@ -30,6 +31,7 @@ export async function needFactsOf(
     packs: isAsked('packs entered as found') ? await packsOfJob(reading, job) : [],
     checks: checks ?? (isAsked(...askChecks) ? await checksOfJob(reading, jobId, job.revision_id) : []),
     promisedOn: promised?.on ?? null,
+    estimate: isAsked('estimate approved') ? (await getEstimate(reading, { jobId })).state : 'approved',
     isSignedOff: isAsked('signed off') && (await newestSignOff(reading, jobId))?.isOutdated === false,
     openCores: isAsked('cores settled') ? (await coresOpenOn(reading, jobId)).map(({ what }) => what) : [],
     unmeasuredPlates: isAsked('plates measured again')

@@ -653,7 +653,7 @@ CREATE TABLE movements (
 CREATE TABLE needs_passed_over (
   stage_entry_id integer not null references stage_entries,
   stage_id integer not null references stages,
-  need text not null check (need in ('complaint said', 'as-found clearances read', 'packs entered as found', 'date promised', 'pack checks settled', 'all checks settled', 'signed off', 'cores settled', 'plates measured again')),
+  need text not null check (need in ('complaint said', 'as-found clearances read', 'packs entered as found', 'date promised', 'estimate approved', 'pack checks settled', 'all checks settled', 'signed off', 'cores settled', 'plates measured again')),
   what text not null check (what <> ''),
   reason text not null check (reason <> ''),
   primary key (stage_entry_id, stage_id, need)
@@ -916,7 +916,7 @@ CREATE TABLE stage_entries (
 
 CREATE TABLE stage_needs (
   stage_id integer not null references stages,
-  need text not null check (need in ('complaint said', 'as-found clearances read', 'packs entered as found', 'date promised', 'pack checks settled', 'all checks settled', 'signed off', 'cores settled', 'plates measured again')),
+  need text not null check (need in ('complaint said', 'as-found clearances read', 'packs entered as found', 'date promised', 'estimate approved', 'pack checks settled', 'all checks settled', 'signed off', 'cores settled', 'plates measured again')),
   primary key (stage_id, need)
 ) strict, without rowid;
 

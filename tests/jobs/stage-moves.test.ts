@@ -7,14 +7,15 @@ import { missingForMove, type StageOnTheWay, sayMissing } from '../../app/jobs/s
 import { measureAsFound, openJob } from '../../main/shop/demo/kx3-job.ts';
 import { shopWithKx3 } from '../desk.ts';
 
-// Four needs that can be met and lost by one fact each; what the others test is looked at below, on a real job.
-const plain: readonly Need[] = ['complaint said', 'date promised', 'signed off', 'cores settled'];
+// Five needs that can be met and lost by one fact each; what the others test is looked at below, on a real job.
+const plain: readonly Need[] = ['complaint said', 'date promised', 'estimate approved', 'signed off', 'cores settled'];
 
 const nothing: NeedFacts = {
   complaint: '',
   packs: [],
   checks: [],
   promisedOn: null,
+  estimate: 'to give',
   isSignedOff: false,
   openCores: ['converter'],
   unmeasuredPlates: [],
@@ -25,6 +26,7 @@ function factsWith(met: ReadonlySet<Need>): NeedFacts {
     ...nothing,
     complaint: met.has('complaint said') ? 'Slips.' : ' ',
     promisedOn: met.has('date promised') ? '2026-11-27' : null,
+    estimate: met.has('estimate approved') ? 'approved' : 'to give',
     isSignedOff: met.has('signed off'),
     openCores: met.has('cores settled') ? [] : ['converter'],
   };
@@ -184,4 +186,31 @@ describe('on a real job', () => {
     await call('jobs.moveToStage', close);
     expect((await call('jobs.getJob', { jobId })).isClosed).toBe(true);
   });
+});
+
+test('a stage that asks for an approved estimate holds the job until somebody said yes to it', async () => {
+  const { call, refusal, familyId, by } = await shopWithKx3();
+  const { jobId } = await openJob(call, familyId, by);
+  const stages = await call('jobs.listStages', {});
+  const [first, second] = stages;
+  await call('jobs.changeStageNeeds', { stageId: first?.stageId, needs: ['estimate approved'], by });
+  const move = { jobId, stageId: second?.stageId, by };
+  expect((await refusal('jobs.moveToStage', move)).message).toContain('no estimate is written');
+  const line = {
+    kind: 'labour',
+    description: 'Rebuild',
+    quantity: '10',
+    unitPrice: '95',
+    unitCost: '',
+    isTaxable: false,
+    batchId: null,
+  };
+  await call('jobs.addLine', { jobId, line, by });
+  expect((await refusal('jobs.moveToStage', move)).message).toContain('the estimate is not given');
+  const { estimateId } = await call('jobs.giveEstimate', { jobId, whatWasFound: '', by });
+  expect((await refusal('jobs.moveToStage', move)).message).toContain('the estimate is not approved');
+  const yes = { estimateId, approvedBy: 'Tam Okoro', how: 'phone', upTo: '', approvedOn: null, note: '', by };
+  await call('jobs.approveEstimate', yes);
+  await call('jobs.moveToStage', move);
+  expect((await call('jobs.getJob', { jobId })).stageId).toBe(second?.stageId);
 });

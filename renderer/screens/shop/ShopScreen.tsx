@@ -10,6 +10,7 @@ import { benchLimits } from './length-settings.ts';
 import { People } from './People.tsx';
 import { PhoneFolder } from './PhoneFolder.tsx';
 import { DemoAndOwn, FileAndBackups } from './ShopFiles.tsx';
+import { StageNeeds } from './StageNeeds.tsx';
 import { DecisionRule, UnitsAndPaper } from './UnitsAndPaper.tsx';
 
 export function ShopScreen() {
@@ -46,6 +47,12 @@ export function ShopScreen() {
         about="What every ± is made of. The book starts with usual figures, and puts the shop’s own repeats in their place once there are enough. A take keeps the figures it began with."
       >
         <HandAndGauge settings={settings} />
+      </FormSection>
+      <FormSection
+        title="Stages"
+        about="What a stage asks for before a job moves past it. Something missing can always be passed over with a reason, which stays on the ticket."
+      >
+        <StageNeeds />
       </FormSection>
       <FormSection title="Photos" about="Kept beside the shop file, small and without the place they were taken at.">
         <PhoneFolder />
