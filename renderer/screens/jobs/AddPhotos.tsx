@@ -33,7 +33,7 @@ export function AddPhotos({ jobId }: { jobId: number }) {
           </Button>
         )}
       </DropZone>
-      <div role="status">{progress && `Taking in ${progress.done + 1} of ${progress.all}…`}</div>
+      {progress && <p role="status">{`Taking in ${progress.done + 1} of ${progress.all}…`}</p>}
       {[...(folder.data?.trouble ? [folder.data.trouble] : []), ...troubles].map((trouble) => (
         <Refusal key={trouble}>{trouble}</Refusal>
       ))}
