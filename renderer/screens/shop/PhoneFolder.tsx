@@ -7,6 +7,7 @@ import { refusalAbout } from '../../rpc/failures.ts';
 import { useRead } from '../../rpc/use-read.ts';
 import { useWrite } from '../../rpc/use-write.ts';
 import { useDraft } from '../../text/use-draft.ts';
+import styles from './PhoneFolder.module.css';
 
 export function PhoneFolder() {
   const read = useRead('photos.getFolder', {});
@@ -19,6 +20,7 @@ function FolderEntry({ folder }: { folder: string }) {
   const typed = useDraft('folder of the phone', folder);
   return (
     <form
+      className={styles.folder}
       onSubmit={(event) => {
         event.preventDefault();
         watch.mutate({ folder: typed.value, by: person.personId }, { onSuccess: typed.clear });

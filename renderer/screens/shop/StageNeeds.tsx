@@ -9,7 +9,7 @@ import { Loaded } from '../../frame/Loaded.tsx';
 import { useRead } from '../../rpc/use-read.ts';
 import { useWrite } from '../../rpc/use-write.ts';
 import { useDraft } from '../../text/use-draft.ts';
-import styles from './SettingsForm.module.css';
+import styles from './StageNeeds.module.css';
 
 export function StageNeeds() {
   const read = useRead('jobs.listStages', {});
@@ -31,20 +31,22 @@ function NeedsOfStages({ stages }: { stages: readonly Stage[] }) {
       by: person.personId,
     });
   return (
-    <div className={styles.form}>
+    <div className={styles.stages}>
       <Select
         label="Before a job leaves"
         options={stages.map(({ stageId, name }) => ({ id: stageId, words: name }))}
         value={stage.stageId}
         onChange={chosen.change}
       />
-      <fieldset>
+      <fieldset className={styles.needs}>
         <legend className="small quiet">it asks for</legend>
-        {needs.map((need) => (
-          <Checkbox key={need} isSelected={stage.needs.includes(need)} onChange={(isOn) => set(need, isOn)}>
-            {need}
-          </Checkbox>
-        ))}
+        <div>
+          {needs.map((need) => (
+            <Checkbox key={need} isSelected={stage.needs.includes(need)} onChange={(isOn) => set(need, isOn)}>
+              {need}
+            </Checkbox>
+          ))}
+        </div>
       </fieldset>
       <FailureSentence error={write.error} />
     </div>
