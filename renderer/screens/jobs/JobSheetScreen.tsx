@@ -1,7 +1,7 @@
 // The papers of a job besides its report: the build sheet and a blank bench sheet.
 import { Link } from '@tanstack/react-router';
 import { LoadedJob } from './LoadedJob.tsx';
-import { PrintedSheet } from './PrintedSheet.tsx';
+import { PrintedPaper } from './PrintedPaper.tsx';
 
 export function JobSheetScreen({ jobId, kind }: { jobId: number; kind: 'build' | 'bench' }) {
   return (
@@ -13,9 +13,9 @@ export function JobSheetScreen({ jobId, kind }: { jobId: number; kind: 'build' |
           </Link>
         );
         return kind === 'build' ? (
-          <PrintedSheet title="Build sheet" facts={facts} method="jobs.printBuildSheet" of={{ jobId }} />
+          <PrintedPaper title="Build sheet" facts={facts} method="jobs.printBuildSheet" of={{ jobId }} />
         ) : (
-          <PrintedSheet title="Bench sheet" facts={facts} method="jobs.printBenchSheet" of={{ of: { jobId } }} />
+          <PrintedPaper title="Bench sheet" facts={facts} method="jobs.printBenchSheet" of={{ of: { jobId } }} />
         );
       }}
     </LoadedJob>
@@ -29,5 +29,5 @@ export function FamilySheetScreen({ familyId }: { familyId: number }) {
       Back to the sheet
     </Link>
   );
-  return <PrintedSheet title="Bench sheet" facts={facts} method="jobs.printBenchSheet" of={{ of: { familyId } }} />;
+  return <PrintedPaper title="Bench sheet" facts={facts} method="jobs.printBenchSheet" of={{ of: { familyId } }} />;
 }

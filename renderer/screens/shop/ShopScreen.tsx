@@ -59,7 +59,7 @@ export function ShopScreen() {
       </FormSection>
       <FormSection
         title="File and backups"
-        about="Nothing leaves this machine. Copy the backup folder to a stick now and then."
+        about="Nothing leaves this machine. Copy the backups and the photos beside them to a stick now and then."
       >
         <FileAndBackups shop={shop} />
       </FormSection>

@@ -10,7 +10,9 @@ export function labelledAt(text: string): Labelled[] {
   });
 }
 
-function labelledAs(kind: string | undefined, id: number): Labelled | null {
+/** null where kind and number name nothing that can have a label. */
+export function labelledAs(kind: string | undefined, id: number): Labelled | null {
+  if (!Number.isSafeInteger(id) || id <= 0) return null;
   switch (kind) {
     case 'part':
       return { kind, partId: id };

@@ -1,5 +1,6 @@
 // What is traced, as it stands in an address: its kind and its number in the book.
 import type { Traced } from '../../../app/stock/tracing.contract.ts';
+import { labelledAs } from './labelled-address.ts';
 
 export function addressOf(of: Traced): { readonly kind: Traced['kind']; readonly id: string } {
   switch (of.kind) {
@@ -14,19 +15,8 @@ export function addressOf(of: Traced): { readonly kind: Traced['kind']; readonly
   }
 }
 
-/** null where the address names nothing that can be traced. */
+/** null where the address names nothing that can be traced: whatever has a label can, but a job. */
 export function tracedAt(kind: string, id: number): Traced | null {
-  if (!Number.isSafeInteger(id) || id <= 0) return null;
-  switch (kind) {
-    case 'part':
-      return { kind, partId: id };
-    case 'batch':
-      return { kind, batchId: id };
-    case 'can':
-      return { kind, canId: id };
-    case 'plate':
-      return { kind, pieceId: id };
-    default:
-      return null;
-  }
+  const labelled = labelledAs(kind, id);
+  return labelled?.kind === 'job' ? null : labelled;
 }

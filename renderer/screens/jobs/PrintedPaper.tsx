@@ -8,18 +8,25 @@ import { useOpenShop } from '../../frame/open-shop.ts';
 import { PageHead } from '../../frame/PageHead.tsx';
 import { saveFile, useFileAddress } from '../../rpc/printed-file.ts';
 import { useRead } from '../../rpc/use-read.ts';
-import styles from './ReportScreen.module.css';
+import styles from './PrintedPaper.module.css';
 
-type PrintedSheetProps = { title: string; facts: ReactNode } & (
+type PrintedPaperProps = {
+  title: string;
+  facts: ReactNode;
+  /** What else there is to choose, before the paper's size. */
+  acts?: ReactNode;
+} & (
+  | { method: 'jobs.printBuildReport'; of: Input<'jobs.printBuildReport'> }
+  | { method: 'jobs.printEstimate'; of: Input<'jobs.printEstimate'> }
   | { method: 'jobs.printBuildSheet'; of: Input<'jobs.printBuildSheet'> }
   | { method: 'jobs.printBenchSheet'; of: Input<'jobs.printBenchSheet'> }
 );
 
-export function PrintedSheet({ title, facts, method, of }: PrintedSheetProps) {
+export function PrintedPaper({ title, facts, acts, method, of }: PrintedPaperProps) {
   const { settings } = useOpenShop();
   const [paper, setPaper] = useState(settings.paper);
-  const sheet = useRead(method, { ...of, paper });
-  const file = sheet.data && { ...sheet.data, mediaType: 'application/pdf', base64: sheet.data.pdfBase64 };
+  const printed = useRead(method, { ...of, paper });
+  const file = printed.data && { ...printed.data, mediaType: 'application/pdf', base64: printed.data.pdfBase64 };
   const address = useFileAddress(file);
   return (
     <div className={styles.page}>
@@ -28,6 +35,7 @@ export function PrintedSheet({ title, facts, method, of }: PrintedSheetProps) {
         facts={facts}
         acts={
           <>
+            {acts}
             <RadioGroup
               label="Paper"
               isLabelHidden
@@ -47,7 +55,7 @@ export function PrintedSheet({ title, facts, method, of }: PrintedSheetProps) {
         }
       />
       <div className={styles.sheet}>
-        {sheet.isPending && (
+        {printed.isPending && (
           <p role="status" className="quiet">
             The pages are being drawn…
           </p>
@@ -55,7 +63,7 @@ export function PrintedSheet({ title, facts, method, of }: PrintedSheetProps) {
         {file && address !== null && (
           <iframe className={styles.preview} src={`${address}#navpanes=0&view=FitH`} title={file.fileName} />
         )}
-        <FailureSentence error={sheet.error} />
+        <FailureSentence error={printed.error} />
       </div>
     </div>
   );
