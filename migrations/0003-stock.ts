@@ -63,6 +63,7 @@ const batches = [
   ...appendOnly('kit_batch_lines'),
   // The ledger. What is on hand is the sum of the changes. open: a kit taken apart into its parts; sort: plates
   // measured into cans or tagged. A receipt names a job where a part of a kit pulled for it was left over.
+  // price_cents: of one when it was pulled, so that a price list taken in later changes no ticket.
   `create table movements (
   movement_id integer primary key,
   batch_id integer not null references batches,
@@ -70,6 +71,7 @@ const batches = [
   change integer not null check (change <> 0),
   job_id integer references jobs check (job_id is not null or kind not in ('pull', 'return'))
     check (job_id is null or kind in ('pull', 'return', 'receive')),
+  price_cents integer check (price_cents >= 0) check (price_cents is null or kind = 'pull'),
   reason text not null,
   moved_at text not null,
   moved_by integer not null references people,

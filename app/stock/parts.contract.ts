@@ -52,7 +52,15 @@ export const batch = z.strictObject({
   receivedOn: day,
   unitCost_cents: cents.nullable(),
   /** The kit it lay in. */
-  kit: z.strictObject({ batchId: id, partNumber: z.string(), document: z.string(), receivedOn: day }).nullable(),
+  kit: z
+    .strictObject({
+      batchId: id,
+      partNumber: z.string(),
+      mark: z.string(),
+      document: z.string(),
+      receivedOn: day,
+    })
+    .nullable(),
   onHand: z.int().nonnegative(),
   by: z.string(),
 });

@@ -2,7 +2,7 @@
 import { z } from 'zod';
 import { computed_nm, id, instant, line } from '../contract/fields.ts';
 import { read } from '../contract/method.ts';
-import { verdict } from '../readings/readings.contract.ts';
+import { phases, verdict } from '../readings/readings.contract.ts';
 
 /** What can be traced; a part means all of its batches. */
 export const traced = z.discriminatedUnion('kind', [
@@ -34,6 +34,8 @@ export const tracedUnit = z.strictObject({
       checkId: id,
       packId: id,
       packName: z.string(),
+      /** As found says nothing of what went in later. */
+      phase: z.enum(phases),
       mean_nm: computed_nm.nullable(),
       expanded_nm: computed_nm.nullable(),
       verdict,

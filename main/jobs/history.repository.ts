@@ -15,6 +15,7 @@ export function listPartMovements(reading: Reading, jobId: number) {
       'parts.number',
       'parts.description',
       'batches.mark',
+      'batches.document',
       'people.initials',
     ])
     .where('movements.job_id', '=', jobId)

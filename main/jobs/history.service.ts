@@ -197,7 +197,8 @@ async function stockActs(reading: Reading, jobId: number): Promise<Told[]> {
     ...movements.map((move): Told => {
       const what = `${Math.abs(move.change)} × ${move.number} ${move.description}`;
       const says = move.kind === 'pull' ? `Pulled ${what}` : `Gave back ${what}`;
-      return { at: move.moved_at, by: move.initials, kind: 'part', says, more: move.mark && `batch ${move.mark}` };
+      const more = move.mark === '' ? move.document : `batch ${move.mark}`;
+      return { at: move.moved_at, by: move.initials, kind: 'part', says, more };
     }),
     ...cores.flatMap((core): Told[] => [
       { at: core.opened_at, by: core.initials, kind: 'core', says: `Core ${core.direction}: ${core.what}`, more: '' },

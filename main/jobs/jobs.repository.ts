@@ -36,50 +36,56 @@ export function listStageEntries(reading: Reading, jobId: number) {
 
 /** Jobs by what is written down of them, newest first. Every word must be held somewhere; none holds for all. */
 export function listJobs(reading: Reading, filter: { words: readonly string[]; includeClosed: boolean }) {
+  const [word, ...more] = filter.words;
+  const number = word !== undefined && more.length === 0 && /^[1-9]\d{0,8}$/.test(word) ? Number(word) : null;
   const isIndexed = (word: string) => [...word].length >= 3;
   const indexed = filter.words.filter(isIndexed);
   const short = filter.words.filter((word) => !isIndexed(word));
-  return reading
-    .selectFrom('jobs')
-    .innerJoin('customers', 'customers.customer_id', 'jobs.customer_id')
-    .innerJoin('units', 'units.unit_id', 'jobs.unit_id')
-    .innerJoin('families', 'families.family_id', 'units.family_id')
-    .innerJoin('jobs_in_stages', 'jobs_in_stages.job_id', 'jobs.job_id')
-    .innerJoin('stages', 'stages.stage_id', 'jobs_in_stages.stage_id')
-    .innerJoin('stage_entries', 'stage_entries.stage_entry_id', 'jobs_in_stages.stage_entry_id')
-    .innerJoin('people', 'people.person_id', 'stage_entries.entered_by')
-    .select([
-      'jobs.job_id as jobId',
-      'jobs.number',
-      'stages.stage_id as stageId',
-      'stages.name as stageName',
-      'stages.is_closed',
-      'jobs.opened_at as openedAt',
-      'stage_entries.entered_at as enteredAt',
-      'people.initials as enteredBy',
-      'customers.name as customerName',
-      'families.name as familyName',
-      'units.serial',
-      'units.vehicle',
-      'units.use',
-    ])
-    .select((row) => [newestComplaint(row).as('complaint'), newestPromise(row).as('promisedOn')])
-    .$if(indexed.length > 0, (query) => query.where('jobs.job_id', 'in', (row) => jobsHolding(row, indexed)))
-    .$if(short.length > 0, (query) =>
-      query.where((row) =>
-        row.exists(
-          row
-            .selectFrom('job_words')
-            .select('job_words.rowid')
-            .whereRef('job_words.rowid', '=', 'jobs.job_id')
-            .where((held) => held.and(short.map(holdsShort))),
+  return (
+    reading
+      .selectFrom('jobs')
+      .innerJoin('customers', 'customers.customer_id', 'jobs.customer_id')
+      .innerJoin('units', 'units.unit_id', 'jobs.unit_id')
+      .innerJoin('families', 'families.family_id', 'units.family_id')
+      .innerJoin('jobs_in_stages', 'jobs_in_stages.job_id', 'jobs.job_id')
+      .innerJoin('stages', 'stages.stage_id', 'jobs_in_stages.stage_id')
+      .innerJoin('stage_entries', 'stage_entries.stage_entry_id', 'jobs_in_stages.stage_entry_id')
+      .innerJoin('people', 'people.person_id', 'stage_entries.entered_by')
+      .select([
+        'jobs.job_id as jobId',
+        'jobs.number',
+        'stages.stage_id as stageId',
+        'stages.name as stageName',
+        'stages.is_closed',
+        'jobs.opened_at as openedAt',
+        'stage_entries.entered_at as enteredAt',
+        'people.initials as enteredBy',
+        'customers.name as customerName',
+        'families.name as familyName',
+        'units.serial',
+        'units.vehicle',
+        'units.use',
+      ])
+      .select((row) => [newestComplaint(row).as('complaint'), newestPromise(row).as('promisedOn')])
+      .$if(indexed.length > 0, (query) => query.where('jobs.job_id', 'in', (row) => jobsHolding(row, indexed)))
+      .$if(short.length > 0, (query) =>
+        query.where((row) =>
+          row.exists(
+            row
+              .selectFrom('job_words')
+              .select('job_words.rowid')
+              .whereRef('job_words.rowid', '=', 'jobs.job_id')
+              .where((held) => held.and(short.map(holdsShort))),
+          ),
         ),
-      ),
-    )
-    .$if(!filter.includeClosed, (query) => query.where('stages.is_closed', '=', 0))
-    .orderBy('jobs.job_id', 'desc')
-    .limit(500)
-    .execute();
+      )
+      .$if(!filter.includeClosed, (query) => query.where('stages.is_closed', '=', 0))
+      // A number typed alone is the job's own before it is a piece of anything else.
+      .$if(number !== null, (query) => query.orderBy((row) => row('jobs.number', '=', number), 'desc'))
+      .orderBy('jobs.job_id', 'desc')
+      .limit(500)
+      .execute()
+  );
 }
 
 type Within = ExpressionBuilder<Tables, 'jobs'>;

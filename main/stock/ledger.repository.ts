@@ -13,6 +13,7 @@ function batches(reading: Reading) {
     .select([
       'people.initials',
       'kits.number as kit_number',
+      'kit_batches.mark as kit_mark',
       'kit_batches.document as kit_document',
       'kit_batches.received_on as kit_received_on',
     ])
@@ -121,6 +122,7 @@ export type Move = {
   kind: MovementKind;
   change: number;
   jobId?: number;
+  price_cents?: number | null;
   reason?: string;
   by: number;
   now: string;
@@ -134,6 +136,7 @@ export async function insertMovement(writing: Writing, move: Move): Promise<void
       kind: move.kind,
       change: move.change,
       job_id: move.jobId ?? null,
+      price_cents: move.price_cents ?? null,
       reason: move.reason ?? '',
       moved_at: move.now,
       moved_by: move.by,
@@ -180,10 +183,10 @@ export function listHeldByJob(reading: Reading, jobId: number) {
       'parts.description',
       'parts.kind',
       'parts.unit_of_issue',
-      'parts.price_cents',
       // With a single min() SQLite takes the plain columns beside it from that row: the first pull and its hand.
       row.fn.min('movements.moved_at').as('pulled_at'),
       'people.initials',
+      row.fn.coalesce('movements.price_cents', 'parts.price_cents').as('price_cents'),
       row.fn.sum<number>('movements.change').as('change'),
     ])
     .orderBy('parts.number')

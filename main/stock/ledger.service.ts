@@ -141,7 +141,15 @@ export async function pullForJob(
     if (quantity === 0) continue;
     const { batch_id: batchId } = batch;
     const { jobId, by } = input;
-    await repository.insertMovement(writing, { batchId, kind: 'pull', change: -quantity, jobId, by, now });
+    await repository.insertMovement(writing, {
+      batchId,
+      kind: 'pull',
+      change: -quantity,
+      jobId,
+      price_cents: part.price_cents,
+      by,
+      now,
+    });
     pulled.push({ batchId, quantity });
     left -= quantity;
   }

@@ -201,6 +201,7 @@ function batchOfRow(row: ledger.BatchRow): Batch {
         : {
             batchId: row.kit_batch_id,
             partNumber: row.kit_number,
+            mark: row.kit_mark ?? '',
             document: row.kit_document ?? '',
             receivedOn: row.kit_received_on ?? row.received_on,
           },

@@ -163,6 +163,7 @@ export interface MovementsTable {
   kind: MovementKind;
   change: number;
   job_id: number | null;
+  price_cents: number | null;
   reason: string;
   moved_at: string;
   moved_by: number;

@@ -176,10 +176,11 @@ function nameOfBatch(batch: {
   document: string;
   received_on: string;
   kit_number?: string | null;
+  kit_mark?: string | null;
 }): string {
   const kit = batch.kit_number == null ? '' : `kit ${batch.kit_number}, `;
   return batch.mark === ''
-    ? `${kit}${batch.document || 'unmarked'}, ${writeDay(batch.received_on)}`
+    ? `${kit}${batch.kit_mark || batch.document || 'unmarked'}, ${writeDay(batch.received_on)}`
     : `batch ${batch.mark}, ${writeDay(batch.received_on)}`;
 }
 
@@ -223,11 +224,12 @@ async function clearancesOf(reading: Reading, jobId: number): Promise<TracedUnit
   const newest = await repository.newestClearances(reading, jobId);
   return Promise.all(
     newest.map(async (row) => {
-      const { evaluation } = await getTake(reading, { takeId: row.take_id });
+      const { evaluation, phase } = await getTake(reading, { takeId: row.take_id });
       return {
         checkId: row.check_id,
         packId: row.pack_id,
         packName: row.pack_name,
+        phase,
         mean_nm: evaluation.mean,
         expanded_nm: evaluation.expanded,
         verdict: evaluation.verdict,

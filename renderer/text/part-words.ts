@@ -11,8 +11,8 @@ export function sayBusinessDay(day: string): string {
 export function batchWords(batch: Pick<Batch, 'mark' | 'document'> & { readonly kit?: Batch['kit'] }): string {
   if (batch.mark !== '') return batch.mark;
   if (!batch.kit) return batch.document;
-  const { partNumber, document, receivedOn } = batch.kit;
-  return [`kit ${partNumber}`, document, sayBusinessDay(receivedOn)].filter((each) => each !== '').join(', ');
+  const { partNumber, mark, document, receivedOn } = batch.kit;
+  return [`kit ${partNumber}`, mark || document, sayBusinessDay(receivedOn)].filter((each) => each !== '').join(', ');
 }
 
 /** What moved, without the ticket it moved for. */

@@ -32,7 +32,7 @@ function fill(connection: Sqlite.Database): void {
     insert into mock_up_pieces values (1, 1, 1);
     insert into parts values (1, 'ZR-8055', 'Ring', 'snap ring', '', 'each', '', null, null, null, null, null, 0);
     insert into batches values (1, 1, null, 'LOT-19', '', '2026-11-20', 410, ${at}, 1);
-    insert into movements values (1, 1, 'receive', 12, null, '', ${at}, 1), (2, 1, 'pull', -1, 1, '', ${at}, 1);
+    insert into movements values (1, 1, 'receive', 12, null, null, '', ${at}, 1), (2, 1, 'pull', -1, 1, null, '', ${at}, 1);
   `);
 }
 

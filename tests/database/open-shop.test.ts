@@ -225,7 +225,7 @@ function fillOneRowOf(connection: Sqlite.Database, table: string, jobId: number)
     insert into parts values (1, 'KX3-F-FR', 'Forward friction', 'friction', '', 'each', '', null, null, null, null, null, 0);
     insert into batches values (1, 1, null, 'B-7', '', '2026-11-20', 410, ${at}, 1);
     insert into kit_batch_lines values (1, 1, 4);
-    insert into movements values (1, 1, 'receive', 12, null, '', ${at}, 1);
+    insert into movements values (1, 1, 'receive', 12, null, null, '', ${at}, 1);
     insert into cores values (1, 'due to us', 'case', 1, null, null, null, ${jobId}, ${at}, 1);
     insert into core_settlements values (1, 'came back', '', ${at}, 1);
     insert into can_movements (can_movement_id, can_id, change, reason, moved_at, moved_by)

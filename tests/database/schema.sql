@@ -643,6 +643,7 @@ CREATE TABLE movements (
   change integer not null check (change <> 0),
   job_id integer references jobs check (job_id is not null or kind not in ('pull', 'return'))
     check (job_id is null or kind in ('pull', 'return', 'receive')),
+  price_cents integer check (price_cents >= 0) check (price_cents is null or kind = 'pull'),
   reason text not null,
   moved_at text not null,
   moved_by integer not null references people,

@@ -97,6 +97,16 @@ describe('what is on hand is what came in less what went out', () => {
     expect(await call('stock.listPartsOfJob', { jobId })).toHaveLength(1);
   });
 
+  test('a price list taken in later changes no ticket', async () => {
+    const { call, frictionId, receive, jobId, by } = await shopWithParts();
+    await receive(frictionId, 12, 'B-7');
+    await call('stock.pullForJob', { jobId, partId: frictionId, batchId: null, quantity: 4, by });
+    const text = 'number,price\nKX3-FR-080,7.75';
+    await call('stock.importCsv', { target: 'parts', text, delimiter: null, mapping: null, reason: '', by });
+    expect((await call('stock.getPart', { partId: frictionId })).price_cents).toBe(775);
+    expect(await call('stock.listPartsOfJob', { jobId })).toMatchObject([{ quantity: 4, price_cents: 750 }]);
+  });
+
   test('a closed ticket takes no parts and gives none back', async () => {
     const { call, refusal, frictionId, receive, jobId, by, closeJob } = await shopWithParts();
     const batchId = await receive(frictionId, 2, 'B-7');

@@ -76,7 +76,11 @@ function Line({ line, showsCost, acts }: { line: PartOfJob } & Omit<PartsOfJobTa
             </span>
           )}
         </RowHead>
-        <Cell>{batchWords(line)}</Cell>
+        <Cell>
+          <Link to="/stock/trace/$kind/$id" params={{ kind: 'batch', id: String(batchId) }}>
+            {batchWords(line)}
+          </Link>
+        </Cell>
         <Cell isWide isQuiet>
           {sayDay(line.pulledAt)}, {line.by}
         </Cell>

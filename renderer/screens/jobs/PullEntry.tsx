@@ -54,6 +54,7 @@ export function PullEntry({ acts }: { acts: PartsOfJobActs }) {
     const part = parts.find((each) => each.partId === partId);
     if (!part) return;
     setChosen({ partId, batchId: null, number: part.number });
+    setUnknown(null);
     setTyped(part.number);
     // The list gives the focus back to its line first.
     requestAnimationFrame(() => {
@@ -69,6 +70,7 @@ export function PullEntry({ acts }: { acts: PartsOfJobActs }) {
       setTyped('');
       setQuantity('1');
       setChosen(null);
+      setUnknown(null);
       numberEntry()?.focus();
     });
   };
@@ -76,7 +78,10 @@ export function PullEntry({ acts }: { acts: PartsOfJobActs }) {
     const text = typed.trim();
     if (text === '') return;
     const part = chosen ?? (await partCalled(text).catch(() => null));
+    const [first, second] = parts;
     if (part) pull(part);
+    else if (first && !second) take(first.partId);
+    else if (second) setUnknown(`Several parts hold “${text}”: go down the list to the one you mean.`);
     else setUnknown(`No part in use is called “${text}”.`);
   };
   const press = (event: KeyboardEvent) => {

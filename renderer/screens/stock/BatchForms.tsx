@@ -43,7 +43,8 @@ function PullForm({ part, batch, onDone, onLeave }: BatchFormProps) {
   const text = typed.trim();
   const jobs = useRead('jobs.listJobs', job ? null : { text, includeClosed: false }, { keepsLast: true });
   const found = job || text === '' ? [] : (jobs.data ?? []).slice(0, 8);
-  const only = found.length === 1 ? found[0] : undefined;
+  // A job's own number needs no choosing.
+  const only = found.length === 1 ? found[0] : found.find((each) => String(each.number) === text);
   const pull = (isSure = false) => {
     setTried(true);
     const to = job ?? only ?? null;

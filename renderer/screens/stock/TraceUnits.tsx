@@ -67,12 +67,15 @@ function Clearances({ clearances }: Pick<TracedUnit, 'clearances'>) {
   if (clearances.length === 0) return <span className="quiet">none read</span>;
   return (
     <dl className={styles.clearances}>
-      {clearances.map(({ checkId, packName, mean_nm, expanded_nm, verdict }) => {
+      {clearances.map(({ checkId, packName, phase, mean_nm, expanded_nm, verdict }) => {
         const mark = shownVerdict(verdict, 'length');
         const by = verdict.by === null ? null : words.full(verdict.by);
         return (
           <div key={checkId}>
-            <dt>{packName}</dt>
+            <dt>
+              {packName}
+              {phase === 'as found' && <span className="small quiet"> as found</span>}
+            </dt>
             <dd className={styles.reading}>
               {mean_nm !== null && (
                 <ReadingWithUncertainty
