@@ -16,6 +16,7 @@ export const actKinds = [
   'part',
   'core',
   'estimate',
+  'photo',
   'sign-off',
 ] as const;
 

@@ -15,6 +15,7 @@ import type { Settings } from '../../app/shop/shop.contract.ts';
 import type { OpenShop } from '../database/open-shop.ts';
 import type { Reading } from '../database/tables.ts';
 import { listMockUpPieces } from '../packs/packs.repository.ts';
+import { listPhotos } from '../photos/photos.service.ts';
 import { takesOfJob } from '../readings/readings.service.ts';
 import { getSettings } from '../shop/shop.service.ts';
 import { listPacks } from '../specs/specs.repository.ts';
@@ -39,6 +40,7 @@ export async function getHistory(reading: Reading, { jobId }: { jobId: number })
     ...(await mockUpActs(reading, job, settings)),
     ...(await stockActs(reading, jobId)),
     ...(await moneyActs(reading, jobId, settings)),
+    ...(await photoActs(reading, jobId)),
   ];
   // What was written at the same instant stays in the order above.
   return acts
@@ -188,6 +190,11 @@ async function mockUpActs(reading: Reading, job: Job, settings: Settings): Promi
     });
   }
   return acts;
+}
+
+async function photoActs(reading: Reading, jobId: number): Promise<Told[]> {
+  const photos = await listPhotos(reading, { jobId });
+  return photos.map(({ at, by, caption }) => ({ at, by, kind: 'photo', says: 'Photo taken in', more: caption }));
 }
 
 async function stockActs(reading: Reading, jobId: number): Promise<Told[]> {

@@ -22,6 +22,17 @@ describe('photos are kept beside the shop file, each once', () => {
     expect(readdirSync(pictures)).toHaveLength(1);
   });
 
+  test('the history of the ticket tells of it, with its caption', async () => {
+    const { call, photo, jobId } = await shopWithPhotos();
+    await call('photos.addPhoto', { ...photo, caption: 'Pan, dark, fines' });
+    expect((await call('jobs.getHistory', { jobId })).at(-1)).toMatchObject({
+      kind: 'photo',
+      says: 'Photo taken in',
+      more: 'Pan, dark, fines',
+      by: 'RA',
+    });
+  });
+
   test('the same picture again is the same photo, and taken off it can come back', async () => {
     const { call, photo, jobId, by } = await shopWithPhotos();
     const { photoId } = await call('photos.addPhoto', photo);

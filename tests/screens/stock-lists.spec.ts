@@ -59,8 +59,8 @@ test('a file is tried out, then taken in; what was left out comes back as a file
   await expect(rows.getByRole('row', { name: /^3 \+ add new part/ })).toBeVisible();
   await expect(rows.getByRole('row', { name: /^2 × leave out .*1,15/ })).toBeVisible();
   await expect(rows.getByRole('row', { name: /^4 × leave out .*gizmo/ })).toBeVisible();
-  await expectNoAxeComplaints(page, 'paper');
-  await expectNoAxeComplaints(page, 'bay');
+  await expectNoAxeComplaints(page);
+  await expectNoAxeComplaints(page);
   // Nothing is written before the key.
   const input = { text: 'TST-', kind: null, familyId: null, only: 'in use', offset: 0, limit: 10 };
   expect((await call('stock.listParts', input)).total).toBe(0);
@@ -109,8 +109,8 @@ test('a trace leads from a batch to the ticket and back, with what its packs rea
   await expect(unit).toContainText('still in');
   // The demo read the Forward as found: 32.0, 2.0 over its limit of 30.
   await expect(unit).toContainText(/Forward\s*32\.0\s*± 1\.5\s*loose by 2\.0/);
-  await expectNoAxeComplaints(page, 'paper');
-  await expectNoAxeComplaints(page, 'bay');
+  await expectNoAxeComplaints(page);
+  await expectNoAxeComplaints(page);
   await unit.getByRole('link', { name: String(job.number), exact: true }).press('Enter');
   await expect(page.getByRole('heading', { name: `Job ${job.number}` })).toBeVisible();
   await page.goBack();
@@ -161,8 +161,8 @@ test('a core is written down and settled in place; overdue is said in words', as
   await goTo(page, '/stock/buy');
   const pump = page.getByRole('table', { name: 'Cores' }).getByRole('row', { name: /Test pump/ });
   await expect(pump).toContainText('overdue since 2 Jan 2020');
-  await expectNoAxeComplaints(page, 'paper');
-  await expectNoAxeComplaints(page, 'bay');
+  await expectNoAxeComplaints(page);
+  await expectNoAxeComplaints(page);
 
   await page.getByRole('button', { name: 'Write a core down…' }).press('Enter');
   const form = page.getByRole('dialog', { name: 'A core is owed' });
@@ -214,5 +214,5 @@ test('what runs low is added up and saved; a batch label comes out at exactly it
   const pdf = await readFile(await labels.path(), 'latin1');
   // 50 × 25 mm at 72 points an inch: 141.73 × 70.87.
   expect(pdf.match(/\/MediaBox \[0 0 141\.73\d* 70\.86\d*\]/g)).toHaveLength(2);
-  await expectNoAxeComplaints(page, 'paper');
+  await expectNoAxeComplaints(page);
 });

@@ -241,35 +241,33 @@ test('the list is gone along, narrowed and come back to by keyboard', async ({ p
   await expect(page.getByText('1 part', { exact: true })).toBeVisible();
 });
 
-for (const theme of ['paper', 'bay'] as const) {
-  test(`axe finds nothing on the ticket’s parts, ${theme}`, async ({ page }) => {
-    await goToPull(page);
-    await lineOf(page, 'KX3-KIT-M').getByRole('button', { name: '13 parts in it' }).press('Enter');
-    await page.keyboard.press('c');
-    await expectNoAxeComplaints(page, theme);
-  });
+test('axe finds nothing on the ticket’s parts', async ({ page }) => {
+  await goToPull(page);
+  await lineOf(page, 'KX3-KIT-M').getByRole('button', { name: '13 parts in it' }).press('Enter');
+  await page.keyboard.press('c');
+  await expectNoAxeComplaints(page);
+});
 
-  test(`axe finds nothing on the shelves, ${theme}`, async ({ page, call }) => {
-    await shelve(call, 'TB-900', 3);
-    await openPart(page, 'TB-900');
-    await page.keyboard.press('r');
-    await page.keyboard.press('Control+Enter');
-    await page.getByRole('button', { name: 'Acts on M-TB-900' }).press('Enter');
-    await page.getByRole('menuitem', { name: 'Pull for a job' }).press('Enter');
-    await expectNoAxeComplaints(page, theme);
-    await page.goBack();
-    await page.getByRole('row', { name: /TB-900/ }).waitFor();
-    await expectNoAxeComplaints(page, theme);
-  });
+test('axe finds nothing on the shelves', async ({ page, call }) => {
+  await shelve(call, 'TB-900', 3);
+  await openPart(page, 'TB-900');
+  await page.keyboard.press('r');
+  await page.keyboard.press('Control+Enter');
+  await page.getByRole('button', { name: 'Acts on M-TB-900' }).press('Enter');
+  await page.getByRole('menuitem', { name: 'Pull for a job' }).press('Enter');
+  await expectNoAxeComplaints(page);
+  await page.goBack();
+  await page.getByRole('row', { name: /TB-900/ }).waitFor();
+  await expectNoAxeComplaints(page);
+});
 
-  test(`axe finds nothing on the form of a part, ${theme}`, async ({ page }) => {
-    await openPart(page, 'KX3-KIT-M');
-    await page.keyboard.press('e');
-    await page.getByRole('textbox', { name: 'Number' }).fill('');
-    await page.keyboard.press('Control+Enter');
-    await expectNoAxeComplaints(page, theme);
-  });
-}
+test('axe finds nothing on the form of a part', async ({ page }) => {
+  await openPart(page, 'KX3-KIT-M');
+  await page.keyboard.press('e');
+  await page.getByRole('textbox', { name: 'Number' }).fill('');
+  await page.keyboard.press('Control+Enter');
+  await expectNoAxeComplaints(page);
+});
 
 test.describe('on the first day', () => {
   test.use({ opensDemo: false });

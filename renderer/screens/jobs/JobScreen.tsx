@@ -7,6 +7,7 @@ import { useOpenShop } from '../../frame/open-shop.ts';
 import { PageHead } from '../../frame/PageHead.tsx';
 import { ChecksTable } from './ChecksTable.tsx';
 import { DoorOfJob } from './DoorOfJob.tsx';
+import { EstimateOnTicket } from './EstimateOnTicket.tsx';
 import styles from './JobScreen.module.css';
 import { LoadedJob } from './LoadedJob.tsx';
 import { MissingList } from './MissingList.tsx';
@@ -29,6 +30,7 @@ function Ticket({ job }: { job: Job }) {
         <p className={styles.who}>
           <span>{[job.customer.name, job.customer.phone].filter(Boolean).join(', ')}</span>
           {job.complaint !== '' && <span className="quiet">{job.complaint}</span>}
+          <EstimateOnTicket jobId={job.jobId} />
         </p>
         <nav className={styles.report} aria-label="Papers">
           <span className="small quiet">Build report</span>
