@@ -5,13 +5,17 @@ import { BenchScreen } from '../screens/bench/BenchScreen.tsx';
 import { ReadingScreen } from '../screens/bench/ReadingScreen.tsx';
 import { CheckInScreen } from '../screens/jobs/CheckInScreen.tsx';
 import { CheckScreen } from '../screens/jobs/CheckScreen.tsx';
+import { DoorScreen } from '../screens/jobs/DoorScreen.tsx';
 import { EstimatePaperScreen } from '../screens/jobs/EstimatePaperScreen.tsx';
 import { EstimateScreen } from '../screens/jobs/EstimateScreen.tsx';
 import { HistoryScreen } from '../screens/jobs/HistoryScreen.tsx';
 import { JobScreen } from '../screens/jobs/JobScreen.tsx';
 import { FamilySheetScreen, JobSheetScreen } from '../screens/jobs/JobSheetScreen.tsx';
 import { JobsScreen } from '../screens/jobs/JobsScreen.tsx';
+import { PapersScreen } from '../screens/jobs/PapersScreen.tsx';
+import { PartsOfJobScreen } from '../screens/jobs/PartsOfJobScreen.tsx';
 import { PhotoScreen } from '../screens/jobs/PhotoScreen.tsx';
+import { PhotosOfJobScreen } from '../screens/jobs/PhotosOfJobScreen.tsx';
 import { ReportScreen } from '../screens/jobs/ReportScreen.tsx';
 import { ShopScreen } from '../screens/shop/ShopScreen.tsx';
 import { EditSheetScreen } from '../screens/specs/EditSheetScreen.tsx';
@@ -45,6 +49,26 @@ const job = createRoute({
   getParentRoute: () => root,
   path: '/jobs/$jobId',
   component: () => <JobScreen jobId={Number(job.useParams().jobId)} />,
+});
+const door = createRoute({
+  getParentRoute: () => root,
+  path: '/jobs/$jobId/door',
+  component: () => <DoorScreen jobId={Number(door.useParams().jobId)} />,
+});
+const partsOfJob = createRoute({
+  getParentRoute: () => root,
+  path: '/jobs/$jobId/parts',
+  component: () => <PartsOfJobScreen jobId={Number(partsOfJob.useParams().jobId)} />,
+});
+const photosOfJob = createRoute({
+  getParentRoute: () => root,
+  path: '/jobs/$jobId/photos',
+  component: () => <PhotosOfJobScreen jobId={Number(photosOfJob.useParams().jobId)} />,
+});
+const papers = createRoute({
+  getParentRoute: () => root,
+  path: '/jobs/$jobId/papers',
+  component: () => <PapersScreen jobId={Number(papers.useParams().jobId)} />,
 });
 const checkOfJob = createRoute({
   getParentRoute: () => root,
@@ -206,6 +230,10 @@ export const router = createRouter({
     jobs,
     checkIn,
     job,
+    door,
+    partsOfJob,
+    photosOfJob,
+    papers,
     checkOfJob,
     estimate,
     estimatePaper,

@@ -41,7 +41,7 @@ test('a stage is not passed without what it asks for, unless it is said why', as
 });
 
 test('a call and another day are written down by keyboard, the earlier day stays', async ({ page, call }) => {
-  await goTo(page, '/jobs/1');
+  await goTo(page, '/jobs/1/door');
   await page.getByRole('button', { name: 'Write a call down' }).press('Enter');
   await expect(page.getByRole('textbox', { name: 'What was said' })).toBeFocused();
   await page.keyboard.type('Monday is fine.');
@@ -54,7 +54,6 @@ test('a call and another day are written down by keyboard, the earlier day stays
   await page.getByRole('textbox', { name: 'Why another day' }).fill('washer on order');
   await page.keyboard.press('Enter');
   await expect(page.getByRole('dialog')).toHaveCount(0);
-  await page.getByRole('button', { name: /What was said and seen/ }).press('Enter');
   await expect(page.getByRole('region', { name: 'Calls' })).toContainText('Monday is fine.');
   await expect(page.getByRole('region', { name: 'Days promised' })).toContainText('washer on order');
   await expect(page.getByRole('region', { name: 'Days promised' }).locator('s')).toHaveCount(1);
@@ -85,9 +84,8 @@ test('on the board M moves a job on or says what is missing, and a late day says
 });
 
 test('the history reads in order, and nothing for axe to complain of', async ({ page }) => {
-  await goTo(page, '/jobs/1');
+  await goTo(page, '/jobs/1/door');
   await page.getByRole('button', { name: 'Move to Closed' }).press('Enter');
-  await page.getByRole('button', { name: /What was said and seen/ }).press('Enter');
   await expect(page.getByRole('region', { name: 'Said and seen' })).toContainText('smells burnt');
   await expectNoAxeComplaints(page);
   await page.getByRole('link', { name: 'History' }).press('Enter');

@@ -206,8 +206,8 @@ test('the pack stands to scale beside its mock-ups, with what was predicted besi
 });
 
 test('the customer’s copy is shown, and saved as a PDF', async ({ page }) => {
-  await goTo(page, '/jobs/1');
-  await page.getByRole('link', { name: 'Customer’s copy' }).press('Enter');
+  await goTo(page, '/jobs/1/papers');
+  await page.getByRole('link', { name: 'Build report, customer’s copy' }).press('Enter');
   await page.getByRole('radio', { name: 'A4' }).press('Space');
   const saving = page.waitForEvent('download');
   await page.getByRole('button', { name: 'Save the PDF' }).press('Enter');

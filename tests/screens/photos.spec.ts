@@ -9,7 +9,7 @@ test('a photo taken in stands on the ticket, gets its caption, and the others go
   call,
 }) => {
   await page.evaluate(() => {
-    location.hash = '/jobs/1';
+    location.hash = '/jobs/1/photos';
   });
   const chooser = page.waitForEvent('filechooser');
   await page.getByRole('button', { name: 'Choose photos' }).click();

@@ -41,7 +41,7 @@ async function goToPull(page: Page): Promise<void> {
     .getByRole('row', { name: /KX3-19-2214/ })
     .getByRole('link')
     .press('Enter');
-  await parts(page).getByRole('combobox', { name: 'Pull a part' }).waitFor();
+  await page.getByRole('link', { name: 'Pull a part' }).waitFor();
   await page.keyboard.press('p');
   await expect(parts(page).getByRole('combobox', { name: 'Pull a part' })).toBeFocused();
 }

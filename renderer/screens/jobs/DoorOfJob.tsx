@@ -1,8 +1,6 @@
-// A ticket from the door: what was said and seen, the day promised, calls, earlier visits, the sign-off.
+// A ticket from the door: what was said and seen, the day promised, calls, earlier visits.
 import type { Job } from '../../../app/jobs/jobs.contract.ts';
-import { Disclosure } from '../../components/Disclosure.tsx';
 import { PopoverDialog } from '../../components/PopoverDialog.tsx';
-import { LinkKey } from '../../frame/LinkKey.tsx';
 import { useRead } from '../../rpc/use-read.ts';
 import { sayDay, sayDayAndTime } from '../../text/say-date.ts';
 import { CallForm } from './CallForm.tsx';
@@ -10,7 +8,6 @@ import styles from './DoorOfJob.module.css';
 import { sayBusinessDay, sayUntil } from './days.ts';
 import { diagnosisFacts } from './diagnosis-words.ts';
 import { IntakeForm } from './IntakeForm.tsx';
-import { PromisedDay } from './PromisedDay.tsx';
 import { PromiseForm } from './PromiseForm.tsx';
 import { SignOffForm } from './SignOffForm.tsx';
 import { VisitsOfUnit } from './VisitsOfUnit.tsx';
@@ -18,23 +15,11 @@ import { VisitsOfUnit } from './VisitsOfUnit.tsx';
 export function DoorOfJob({ job }: { job: Job }) {
   return (
     <section className={styles.door} aria-label="At the door">
-      <div className={styles.first}>
-        <p className={styles.promised}>
-          {job.promised ? (
-            <>
-              Promised <PromisedDay day={job.promised.on} isDone={job.isClosed} saysWhen />
-            </>
-          ) : (
-            <span className="quiet">No day promised</span>
-          )}
-        </p>
+      {!job.isClosed && (
         <div className={styles.keys}>
-          {!job.isClosed && <Acts job={job} />}
-          <LinkKey to="/jobs/$jobId/history" params={{ jobId: String(job.jobId) }}>
-            History
-          </LinkKey>
+          <Acts job={job} />
         </div>
-      </div>
+      )}
       <div className={styles.visits}>
         <VisitsOfUnit
           unitId={job.unit.unitId}
@@ -43,14 +28,11 @@ export function DoorOfJob({ job }: { job: Job }) {
           title="Was here before"
         />
       </div>
-      <Disclosure words="What was said and seen, calls, days promised">
-        <div className={styles.columns}>
-          <SaidAndSeen job={job} />
-          <Calls jobId={job.jobId} />
-          <Promises jobId={job.jobId} />
-        </div>
-      </Disclosure>
-      <SignedOff job={job} />
+      <div className={styles.columns}>
+        <SaidAndSeen job={job} />
+        <Calls jobId={job.jobId} />
+        <Promises jobId={job.jobId} />
+      </div>
     </section>
   );
 }
@@ -77,7 +59,7 @@ function SaidAndSeen({ job }: { job: Job }) {
   const facts = diagnosisFacts(job.diagnosis);
   return (
     <section aria-label="Said and seen">
-      <h3>Said and seen</h3>
+      <h2>Said and seen</h2>
       <p>{job.complaint === '' ? <span className="quiet">What it does is not written down.</span> : job.complaint}</p>
       <dl className={styles.facts}>
         {facts.map(({ name, words }) => (
@@ -116,7 +98,7 @@ function Calls({ jobId }: { jobId: number }) {
   const calls = useRead('jobs.listCalls', { jobId });
   return (
     <section aria-label="Calls">
-      <h3>Calls</h3>
+      <h2>Calls</h2>
       {calls.data?.length === 0 && <p className="quiet">None written down.</p>}
       <ul className={styles.lines}>
         {calls.data?.map((call) => (
@@ -137,7 +119,7 @@ function Promises({ jobId }: { jobId: number }) {
   const promises = useRead('jobs.listPromises', { jobId });
   return (
     <section aria-label="Days promised">
-      <h3>Days promised</h3>
+      <h2>Days promised</h2>
       {promises.data?.length === 0 && <p className="quiet">None yet.</p>}
       <ul className={styles.lines}>
         {promises.data?.map((promise, index) => (
@@ -157,31 +139,5 @@ function Promises({ jobId }: { jobId: number }) {
         ))}
       </ul>
     </section>
-  );
-}
-
-function SignedOff({ job }: { job: Job }) {
-  const { signOff, passedOver } = job;
-  if (!signOff && passedOver.length === 0) return null;
-  return (
-    <ul className={styles.lines} aria-label="Signed off and passed over">
-      {signOff && (
-        <li>
-          Signed off {signOff.place} by {signOff.by}, {sayDayAndTime(signOff.at)}
-          {signOff.note !== '' && `: ${signOff.note}`}
-          {signOff.isOutdated && (
-            <span className={styles.beneath}>Something was read or rebuilt since: it has to be signed off again.</span>
-          )}
-        </li>
-      )}
-      {passedOver.map((each) => (
-        <li key={`${each.at} ${each.stageName} ${each.need}`}>
-          Left {each.stageName} without: {each.what}
-          <span className={styles.beneath}>
-            {each.reason}, {each.by}, {sayDayAndTime(each.at)}
-          </span>
-        </li>
-      ))}
-    </ul>
   );
 }

@@ -20,6 +20,7 @@ import { EstimateOffers } from './EstimateOffers.tsx';
 import styles from './EstimateScreen.module.css';
 import { EstimateTerms } from './EstimateTerms.tsx';
 import { blankLine, lineOfOffer } from './estimate-draft.ts';
+import { TicketPages } from './TicketPages.tsx';
 
 export function EstimateScreen({ jobId }: { jobId: number }) {
   const read = useRead('jobs.getEstimate', Number.isInteger(jobId) && jobId > 0 ? { jobId } : null);
@@ -77,6 +78,7 @@ function Desk({ estimate }: { estimate: EstimateOfJob }) {
           </>
         }
       />
+      <TicketPages jobId={jobId} />
       <div className={styles.body}>
         <div className={styles.lines}>
           <EstimateLines estimate={estimate} showsCost={showsCost} />

@@ -1,76 +1,50 @@
-// Every act on a job, day by day in the order it was done, and its papers.
+// Every act on a job, day by day in the order it was done.
 import { Link } from '@tanstack/react-router';
 import { timeIn } from '../../../app/jobs/calendar-days.ts';
 import type { Act, ActKind } from '../../../app/jobs/history.contract.ts';
 import type { Job } from '../../../app/jobs/jobs.contract.ts';
 import { Cell, ColumnHead, Table } from '../../components/Table.tsx';
-import { LinkKey } from '../../frame/LinkKey.tsx';
 import { Loaded } from '../../frame/Loaded.tsx';
-import { PageHead } from '../../frame/PageHead.tsx';
 import { useRead } from '../../rpc/use-read.ts';
 import { dayHere, sayBusinessDay, zoneHere } from './days.ts';
 import styles from './HistoryScreen.module.css';
-import { LoadedJob } from './LoadedJob.tsx';
+import { TicketPage } from './TicketPage.tsx';
 
 export function HistoryScreen({ jobId }: { jobId: number }) {
-  return <LoadedJob jobId={jobId}>{(job) => <History job={job} />}</LoadedJob>;
+  return <TicketPage jobId={jobId}>{(job) => <History job={job} />}</TicketPage>;
 }
 
 function History({ job }: { job: Job }) {
-  const params = { jobId: String(job.jobId) };
   const history = useRead('jobs.getHistory', { jobId: job.jobId });
   return (
-    <>
-      <PageHead
-        title="History"
-        facts={
-          <span>
-            <Link to="/jobs/$jobId" params={params}>
-              Job {job.number}
-            </Link>
-            , {job.unit.familyName} {job.unit.serial}
-          </span>
-        }
-        acts={
-          <>
-            <LinkKey to="/jobs/$jobId/sheet/$kind" params={{ ...params, kind: 'build' }}>
-              Build sheet
-            </LinkKey>
-            <LinkKey to="/jobs/$jobId/sheet/$kind" params={{ ...params, kind: 'bench' }}>
-              Blank bench sheet
-            </LinkKey>
-          </>
-        }
-      />
-      <div className={styles.history}>
-        <Loaded read={history}>
-          {(acts) => (
-            <Table label="What was done">
-              <thead>
-                <tr>
-                  <ColumnHead>time</ColumnHead>
-                  <ColumnHead>what</ColumnHead>
-                  <ColumnHead>by</ColumnHead>
+    <div className={styles.history}>
+      <Loaded read={history}>
+        {(acts) => (
+          <Table label="What was done">
+            <thead>
+              <tr>
+                <ColumnHead>time</ColumnHead>
+                <ColumnHead>what</ColumnHead>
+                <ColumnHead>by</ColumnHead>
+              </tr>
+            </thead>
+            {[...Map.groupBy(acts, (act) => dayHere(act.at))].map(([day, ofDay]) => (
+              <tbody key={day}>
+                <tr className={styles.day}>
+                  <th scope="rowgroup" colSpan={3}>
+                    {sayBusinessDay(day)}
+                  </th>
                 </tr>
-              </thead>
-              {[...Map.groupBy(acts, (act) => dayHere(act.at))].map(([day, ofDay]) => (
-                <tbody key={day}>
-                  <tr className={styles.day}>
-                    <th scope="rowgroup" colSpan={3}>
-                      {sayBusinessDay(day)}
-                    </th>
-                  </tr>
-                  {ofDay.map((act, index) => (
-                    // biome-ignore lint/suspicious/noArrayIndexKey: acts are only ever appended, and their order is theirs.
-                    <ActRow key={index} act={act} jobId={job.jobId} />
-                  ))}
-                </tbody>
-              ))}
-            </Table>
-          )}
-        </Loaded>
-      </div>
-    </>
+                {ofDay.map((act, index) => (
+                  // biome-ignore lint/suspicious/noArrayIndexKey: acts are only ever appended, and their order is theirs.
+                  <ActRow key={index} act={act} jobId={job.jobId} />
+                ))}
+              </tbody>
+            ))}
+          </Table>
+        )}
+      </Loaded>
+    </div>
   );
 }
 

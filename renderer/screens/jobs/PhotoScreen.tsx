@@ -85,7 +85,7 @@ function AboutPhoto({ job, photo }: { job: Job; photo: Photo }) {
   const takeOff = () =>
     remove.mutate(
       { photoId, by: person.personId },
-      { onSuccess: () => void navigate({ to: '/jobs/$jobId', params: { jobId: String(job.jobId) } }) },
+      { onSuccess: () => void navigate({ to: '/jobs/$jobId/photos', params: { jobId: String(job.jobId) } }) },
     );
   return (
     <form

@@ -14,8 +14,8 @@ import { countRefusal, countTyped } from '../../text/part-words.ts';
 import styles from './PartsOfJob.module.css';
 import type { PartsOfJobActs, PartToPull } from './use-parts-of-job.ts';
 
-/** Brings the line into sight and under the hand; nothing on a ticket that is closed. */
-export function goToPullEntry(): void {
+/** Brings the line into sight and under the hand. */
+function goToPullEntry(): void {
   const entry = document.querySelector<HTMLInputElement>(`#${lineId} input[role="combobox"]`);
   entry?.focus();
   // What the ticket took so far comes into sight with it.
@@ -34,6 +34,8 @@ export function PullEntry({ acts }: { acts: PartsOfJobActs }) {
   const quantityEntry = () => box.current?.querySelector<HTMLInputElement>('input:not([role="combobox"])');
   const { parts, suggestions } = useFindParts(chosen ? '' : typed);
   useLetterKey('p', goToPullEntry);
+  // Who comes to this page has a part in hand.
+  useEffect(goToPullEntry, []);
 
   // A line that went back took the focus with it.
   // biome-ignore lint/correctness/useExhaustiveDependencies: after every act.

@@ -1,0 +1,37 @@
+// The pages of one ticket: the same row of ways on each of them.
+import { Link, useLocation } from '@tanstack/react-router';
+import { classNames } from '../../components/class-names.ts';
+import styles from './TicketPages.module.css';
+
+const pages = [
+  { to: '/jobs/$jobId', name: 'Checks' },
+  { to: '/jobs/$jobId/door', name: 'Door' },
+  { to: '/jobs/$jobId/estimate', name: 'Estimate' },
+  { to: '/jobs/$jobId/parts', name: 'Parts' },
+  { to: '/jobs/$jobId/photos', name: 'Photos' },
+  { to: '/jobs/$jobId/papers', name: 'Papers' },
+  { to: '/jobs/$jobId/history', name: 'History' },
+] as const;
+
+export function TicketPages({ jobId }: { jobId: number }) {
+  const { pathname } = useLocation();
+  const params = { jobId: String(jobId) };
+  return (
+    <nav className={styles.pages} aria-label={`Pages of the ticket`}>
+      {pages.map(({ to, name }) => {
+        const isHere = pathname === to.replace('$jobId', params.jobId);
+        return (
+          <Link
+            key={to}
+            to={to}
+            params={params}
+            className={classNames(styles.page, isHere && styles.here)}
+            aria-current={isHere ? 'page' : undefined}
+          >
+            {name}
+          </Link>
+        );
+      })}
+    </nav>
+  );
+}
