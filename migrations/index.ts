@@ -6,6 +6,7 @@ import * as stock from './0003-stock.ts';
 import * as estimates from './0004-estimates.ts';
 import * as doorToDoor from './0005-door-to-door.ts';
 import * as photos from './0006-photos.ts';
+import * as gauges from './0007-gauges.ts';
 
 export { applicationId } from './0001-one-unit.ts';
 
@@ -16,4 +17,5 @@ export const migrations: Record<string, Migration> = {
   '0004-estimates': estimates,
   '0005-door-to-door': doorToDoor,
   '0006-photos': photos,
+  '0007-gauges': gauges,
 };

@@ -1,6 +1,7 @@
 // What the renderer may ask of main, and nothing else. Each room brings its own methods; this file only joins them.
 import type { z } from 'zod';
 import { customersContract } from '../customers/customers.contract.ts';
+import { gaugesContract } from '../gauges/gauges.contract.ts';
 import { jobsContract } from '../jobs/jobs.contract.ts';
 import { packsContract } from '../packs/packs.contract.ts';
 import { photosContract } from '../photos/photos.contract.ts';
@@ -20,6 +21,7 @@ export const contract = {
   ...packsContract,
   ...photosContract,
   ...stockContract,
+  ...gaugesContract,
 } as const;
 
 export type Contract = typeof contract;

@@ -1,6 +1,7 @@
 // Every table there is, joined from the rooms, and the two hands that may touch them.
 import type { Kysely } from 'kysely';
 import type { CustomersTables } from '../customers/customers.tables.ts';
+import type { GaugesTables } from '../gauges/gauges.tables.ts';
 import type { JobsTables } from '../jobs/jobs.tables.ts';
 import type { PacksTables } from '../packs/packs.tables.ts';
 import type { PhotosTables } from '../photos/photos.tables.ts';
@@ -18,6 +19,7 @@ export type Tables = ShopTables &
   PacksTables &
   PhotosTables &
   StockTables &
+  GaugesTables &
   ReadingsTables;
 
 /** A hand that can only look. A writing hand can be given wherever this is asked for. */

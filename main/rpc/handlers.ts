@@ -1,6 +1,7 @@
 // Every method of the contract and who answers it. The type holds that none is missing.
 import type { MethodName, Output, ParsedInput } from '../../app/contract/contract.ts';
 import { customersHandlers } from '../customers/customers.handlers.ts';
+import { gaugesHandlers } from '../gauges/gauges.handlers.ts';
 import { jobsHandlers } from '../jobs/jobs.handlers.ts';
 import { packsHandlers } from '../packs/packs.handlers.ts';
 import { photosHandlers } from '../photos/photos.handlers.ts';
@@ -21,4 +22,5 @@ export const handlers: { [M in MethodName]: (desk: Desk, input: ParsedInput<M>) 
   ...packsHandlers,
   ...photosHandlers,
   ...stockHandlers,
+  ...gaugesHandlers,
 };

@@ -190,6 +190,16 @@ describe('what is append-only cannot be changed, not even by replacing', () => {
     'estimate_lines',
     'approvals',
     'deposits',
+    'gauges',
+    'gauge_cards',
+    'gauge_checks',
+    'gauge_check_points',
+    'take_gauges',
+    'studies',
+    'study_parts',
+    'study_people',
+    'study_reads',
+    'method_pairs',
   ];
 
   test.each(tables)('%s', async (table) => {
@@ -260,5 +270,15 @@ function fillOneRowOf(connection: Sqlite.Database, table: string, jobId: number)
     insert into needs_passed_over select min(stage_entry_id), 1, 'date promised', 'no day', 'no parts yet'
       from stage_entries;
     insert into overrides select 1, ${jobId}, min(check_id), 'because', ${at}, 1 from checks;
+    insert into gauges values (1, 'dial plunger', ${at}, 1);
+    insert into gauge_cards values (1, 1, 'D1', 'thou', 25400, 12700, 'certificate', 5, '', 90, 0, ${at}, 1);
+    insert into gauge_checks values (1, 1, 'blocks', '2026-11-20', 12700, '', null, '', ${at}, 1);
+    insert into gauge_check_points values (1, 1, 254000, 254000, '10', '10');
+    insert into take_gauges values (1, 1, 12700, 5);
+    insert into studies values (1, 'Dial D1 on Forward', 'air', 1, 2, null, 7, ${at}, 1);
+    insert into study_parts values (1, 1, 'pack 1');
+    insert into study_people values (1, 1, 1);
+    insert into study_reads values (1, 1, 1, '4 23', 685800, null, '', ${at}, 1);
+    insert into method_pairs values (1, 'KX3 forward', 'feeler', 'air', 660400, 685800, '26', '27', null, '', ${at}, 1);
   `);
 }

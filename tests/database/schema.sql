@@ -1,3 +1,8 @@
+CREATE VIEW gauges_as_known as
+select gauges.kind, gauge_cards.*
+from gauges join gauge_cards on gauge_card_id =
+  (select max(newest.gauge_card_id) from gauge_cards as newest where newest.gauge_id = gauges.gauge_id);
+
 CREATE VIEW pieces_as_known as
 select pieces.*, height_nm, height_from, micrometer, standard_uncertainty_nm, measured_at, measured_by
 from pieces join piece_heights on piece_height_id =
@@ -117,6 +122,30 @@ begin select raise(abort, 'append-only: estimates'); end;
 CREATE TRIGGER estimates_no_update before update on estimates
 begin select raise(abort, 'append-only: estimates'); end;
 
+CREATE TRIGGER gauge_cards_no_delete before delete on gauge_cards
+begin select raise(abort, 'append-only: gauge_cards'); end;
+
+CREATE TRIGGER gauge_cards_no_update before update on gauge_cards
+begin select raise(abort, 'append-only: gauge_cards'); end;
+
+CREATE TRIGGER gauge_check_points_no_delete before delete on gauge_check_points
+begin select raise(abort, 'append-only: gauge_check_points'); end;
+
+CREATE TRIGGER gauge_check_points_no_update before update on gauge_check_points
+begin select raise(abort, 'append-only: gauge_check_points'); end;
+
+CREATE TRIGGER gauge_checks_no_delete before delete on gauge_checks
+begin select raise(abort, 'append-only: gauge_checks'); end;
+
+CREATE TRIGGER gauge_checks_no_update before update on gauge_checks
+begin select raise(abort, 'append-only: gauge_checks'); end;
+
+CREATE TRIGGER gauges_no_delete before delete on gauges
+begin select raise(abort, 'append-only: gauges'); end;
+
+CREATE TRIGGER gauges_no_update before update on gauges
+begin select raise(abort, 'append-only: gauges'); end;
+
 CREATE TRIGGER intakes_no_delete before delete on intakes
 begin select raise(abort, 'append-only: intakes'); end;
 
@@ -155,6 +184,12 @@ begin select raise(abort, 'append-only: kit_batch_lines'); end;
 
 CREATE TRIGGER kit_batch_lines_no_update before update on kit_batch_lines
 begin select raise(abort, 'append-only: kit_batch_lines'); end;
+
+CREATE TRIGGER method_pairs_no_delete before delete on method_pairs
+begin select raise(abort, 'append-only: method_pairs'); end;
+
+CREATE TRIGGER method_pairs_no_update before update on method_pairs
+begin select raise(abort, 'append-only: method_pairs'); end;
 
 CREATE TRIGGER mock_up_pieces_no_delete before delete on mock_up_pieces
 begin select raise(abort, 'append-only: mock_up_pieces'); end;
@@ -322,11 +357,41 @@ begin select raise(abort, 'append-only: stage_entries'); end;
 CREATE TRIGGER stage_entries_no_update before update on stage_entries
 begin select raise(abort, 'append-only: stage_entries'); end;
 
+CREATE TRIGGER studies_no_delete before delete on studies
+begin select raise(abort, 'append-only: studies'); end;
+
+CREATE TRIGGER studies_no_update before update on studies
+begin select raise(abort, 'append-only: studies'); end;
+
+CREATE TRIGGER study_parts_no_delete before delete on study_parts
+begin select raise(abort, 'append-only: study_parts'); end;
+
+CREATE TRIGGER study_parts_no_update before update on study_parts
+begin select raise(abort, 'append-only: study_parts'); end;
+
+CREATE TRIGGER study_people_no_delete before delete on study_people
+begin select raise(abort, 'append-only: study_people'); end;
+
+CREATE TRIGGER study_people_no_update before update on study_people
+begin select raise(abort, 'append-only: study_people'); end;
+
+CREATE TRIGGER study_reads_no_delete before delete on study_reads
+begin select raise(abort, 'append-only: study_reads'); end;
+
+CREATE TRIGGER study_reads_no_update before update on study_reads
+begin select raise(abort, 'append-only: study_reads'); end;
+
 CREATE TRIGGER take_figures_no_delete before delete on take_figures
 begin select raise(abort, 'append-only: take_figures'); end;
 
 CREATE TRIGGER take_figures_no_update before update on take_figures
 begin select raise(abort, 'append-only: take_figures'); end;
+
+CREATE TRIGGER take_gauges_no_delete before delete on take_gauges
+begin select raise(abort, 'append-only: take_gauges'); end;
+
+CREATE TRIGGER take_gauges_no_update before update on take_gauges
+begin select raise(abort, 'append-only: take_gauges'); end;
 
 CREATE TRIGGER takes_no_delete before delete on takes
 begin select raise(abort, 'append-only: takes'); end;
@@ -514,6 +579,54 @@ CREATE TABLE families (
   name text not null unique check (name <> '')
 ) strict;
 
+CREATE TABLE gauge_cards (
+  gauge_card_id integer primary key,
+  gauge_id integer not null references gauges,
+  tag text not null check (tag <> ''),
+  unit text not null,
+  resolution_amount integer not null check (resolution_amount > 0),
+  permitted_error_amount integer check (permitted_error_amount > 0),
+  stated_in text not null,
+  off_square_degrees integer not null check (off_square_degrees between 0 and 60),
+  serial text not null,
+  interval_days integer check (interval_days > 0),
+  is_retired integer not null check (is_retired in (0, 1)),
+  written_at text not null,
+  written_by integer not null references people
+) strict;
+
+CREATE TABLE gauge_check_points (
+  gauge_check_id integer not null references gauge_checks,
+  position integer not null check (position > 0),
+  nominal_amount integer not null,
+  read_amount integer not null,
+  nominal_typed text not null check (nominal_typed <> ''),
+  read_typed text not null check (read_typed <> ''),
+  primary key (gauge_check_id, position)
+) strict, without rowid;
+
+CREATE TABLE gauge_checks (
+  gauge_check_id integer primary key,
+  gauge_id integer not null references gauges,
+  against text not null check (against in ('blocks', 'leaves', 'ring', 'another gauge')),
+  checked_on text not null check (checked_on glob '[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]'),
+  permitted_error_amount integer check (permitted_error_amount > 0),
+  note text not null,
+  supersedes_id integer unique references gauge_checks,
+  reason text not null,
+  checked_at text not null,
+  checked_by integer not null references people,
+  check ((supersedes_id is null) = (reason = ''))
+) strict;
+
+CREATE TABLE gauges (
+  gauge_id integer primary key,
+  kind text not null check (kind in
+    ('dial plunger', 'dial lever', 'micrometer', 'depth gauge', 'feeler set', 'pressure gauge', 'torque wrench')),
+  added_at text not null,
+  added_by integer not null references people
+) strict;
+
 CREATE TABLE intakes (
   intake_id integer primary key,
   job_id integer not null references jobs,
@@ -603,6 +716,23 @@ CREATE TABLE label_sizes (
   name text not null unique check (name <> ''),
   width_um integer not null check (width_um between 10000 and 300000),
   height_um integer not null check (height_um between 10000 and 300000)
+) strict;
+
+CREATE TABLE method_pairs (
+  method_pair_id integer primary key,
+  what text not null check (what <> ''),
+  first_method text not null check (first_method in ('air', 'feeler', 'dial', 'direct')),
+  second_method text not null check (second_method in ('air', 'feeler', 'dial', 'direct')),
+  first_nm integer not null,
+  second_nm integer not null,
+  first_typed text not null check (first_typed <> ''),
+  second_typed text not null check (second_typed <> ''),
+  supersedes_id integer unique references method_pairs,
+  reason text not null,
+  paired_at text not null,
+  paired_by integer not null references people,
+  check (first_method <> second_method),
+  check ((supersedes_id is null) = (reason = ''))
 ) strict;
 
 CREATE TABLE mock_up_pieces (
@@ -928,6 +1058,47 @@ CREATE TABLE stages (
   is_closed integer not null check (is_closed in (0, 1))
 ) strict;
 
+CREATE TABLE studies (
+  study_id integer primary key,
+  name text not null check (name <> ''),
+  method text not null check (method in ('air', 'dial', 'direct')),
+  gauge_id integer references gauges,
+  trials integer not null check (trials between 2 and 10),
+  tolerance_nm integer check (tolerance_nm > 0),
+  seed integer not null,
+  started_at text not null,
+  started_by integer not null references people
+) strict;
+
+CREATE TABLE study_parts (
+  study_id integer not null references studies,
+  position integer not null check (position > 0),
+  name text not null check (name <> ''),
+  primary key (study_id, position),
+  unique (study_id, name)
+) strict, without rowid;
+
+CREATE TABLE study_people (
+  study_id integer not null references studies,
+  position integer not null check (position > 0),
+  person_id integer not null references people,
+  primary key (study_id, position),
+  unique (study_id, person_id)
+) strict, without rowid;
+
+CREATE TABLE study_reads (
+  study_read_id integer primary key,
+  study_id integer not null references studies,
+  place integer not null check (place > 0),
+  typed text not null check (typed <> ''),
+  amount_nm integer not null,
+  supersedes_id integer unique references study_reads,
+  reason text not null,
+  taken_at text not null,
+  taken_by integer not null references people,
+  check ((supersedes_id is null) = (reason = ''))
+) strict;
+
 CREATE TABLE take_figures (
   take_id integer primary key references takes,
   repeatability_nm integer check (repeatability_nm >= 0),
@@ -947,6 +1118,13 @@ CREATE TABLE take_figures (
   check ((repeatability_from is null) = (repeatability_nm is null)),
   check ((feeler_bias_standard_uncertainty_nm is null) = (feeler_bias_nm is null)),
   check (feeler_bias_nm is null or feeler_pairs > 1)
+) strict;
+
+CREATE TABLE take_gauges (
+  take_id integer primary key references takes,
+  gauge_id integer not null references gauges,
+  permitted_error_amount integer check (permitted_error_amount > 0),
+  off_square_degrees integer not null check (off_square_degrees between 0 and 60)
 ) strict;
 
 CREATE TABLE takes (
@@ -988,6 +1166,10 @@ CREATE INDEX cores_of_job on cores (job_id);
 CREATE INDEX deposits_of_job on deposits (job_id, amount_cents);
 
 CREATE INDEX estimate_lines_of_line on estimate_lines (job_line_id);
+
+CREATE INDEX gauge_cards_of_gauge on gauge_cards (gauge_id);
+
+CREATE INDEX gauge_checks_of_gauge on gauge_checks (gauge_id);
 
 CREATE INDEX intakes_of_job on intakes (job_id);
 
@@ -1040,6 +1222,10 @@ CREATE INDEX sign_offs_of_job on sign_offs (job_id);
 CREATE INDEX spot_notes_of_take on spot_notes (take_id);
 
 CREATE INDEX stage_entries_of_job on stage_entries (job_id);
+
+CREATE UNIQUE INDEX study_reads_in_order on study_reads (study_id, place) where supersedes_id is null;
+
+CREATE INDEX take_gauges_of_gauge on take_gauges (gauge_id);
 
 CREATE INDEX takes_of_job on takes (job_id, check_id);
 
