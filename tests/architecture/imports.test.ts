@@ -17,6 +17,7 @@ const rooms = [
   'clutch',
   'gauges',
   'comebacks',
+  'indicators',
 ];
 
 type Import = { readonly from: string; readonly to: string; readonly isTypeOnly: boolean };
