@@ -41,12 +41,12 @@ export function TicketPage({ jobId, children }: { jobId: number; children: (job:
 function HeadKeys({ job }: { job: Job }) {
   return (
     <>
-      {!job.isClosed && <PullKey jobId={job.jobId} />}
       {!job.isClosed && job.checks.length > 0 && (
         <LinkKey to="/bench" search={{ unit: job.jobId }} kind={job.missing.length > 0 ? 'filled' : 'plain'}>
           Read at the bench
         </LinkKey>
       )}
+      {!job.isClosed && <PullKey jobId={job.jobId} />}
     </>
   );
 }
