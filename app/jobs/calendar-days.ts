@@ -26,10 +26,28 @@ export function dayAfter(day: string, days: number): string {
   return new Date(Date.parse(day) + days * dayLength_ms).toISOString().slice(0, 10);
 }
 
+/**
+ * The day so many calendar months after another, yyyy-mm-dd: the same date of that month, or its last day where it has
+ * no such date, so 31 January and one month is the last of February. ECMAScript Temporal calls this rule `constrain`.
+ */
+export function monthsAfter(day: string, months: number): string {
+  const [year = 0, month = 1, date = 1] = day.split('-').map(Number);
+  // Day 0 of a month is the last one of the month before.
+  const lastDate = new Date(Date.UTC(year, month + months, 0)).getUTCDate();
+  return new Date(Date.UTC(year, month - 1 + months, Math.min(date, lastDate))).toISOString().slice(0, 10);
+}
+
 /** "today", "1 day", "12 days". */
 export function daysWords(days: number): string {
   if (days <= 0) return 'today';
   return days === 1 ? '1 day' : `${days} days`;
+}
+
+/** How far off a promised day is: "in 2 days", "today", "late by 3 days". */
+export function untilWords(day: string, today: string): string {
+  const days = daysBetween(today, day);
+  if (isLate(day, today)) return `late by ${daysWords(-days)}`;
+  return days === 0 ? 'today' : `in ${daysWords(days)}`;
 }
 
 /** Whether what was promised for a day is still not done the day after. */

@@ -1,5 +1,5 @@
 // Days as this machine's calendar counts them, and how a ticket says them.
-import { dayIn, daysBetween, daysWords, isLate } from '../../../app/jobs/calendar-days.ts';
+import { dayIn, daysBetween, daysWords, isLate, untilWords } from '../../../app/jobs/calendar-days.ts';
 import { sayDay } from '../../text/say-date.ts';
 
 export function zoneHere(): string {
@@ -27,9 +27,7 @@ export function sayStanding(since: string): string {
 
 /** "in 2 days", "today", "late by 3 days". */
 export function sayUntil(day: string): string {
-  const days = daysBetween(today(), day);
-  if (isLate(day, today())) return `late by ${daysWords(-days)}`;
-  return days === 0 ? 'today' : `in ${daysWords(days)}`;
+  return untilWords(day, today());
 }
 
 export function isLateToday(day: string): boolean {
