@@ -23,7 +23,7 @@ function fontsBeside(folder: string): Plugin {
 export default defineConfig({
   root: here('.'),
   publicDir: false,
-  ssr: { noExternal: true, external: ['electron', 'better-sqlite3'] },
+  ssr: { noExternal: true, external: ['electron', 'better-sqlite3', 'serialport'] },
   build: {
     ssr: true,
     outDir: here('../dist/main'),

@@ -7,6 +7,7 @@ import * as estimates from './0004-estimates.ts';
 import * as doorToDoor from './0005-door-to-door.ts';
 import * as photos from './0006-photos.ts';
 import * as gauges from './0007-gauges.ts';
+import * as gaugeLines from './0008-gauge-lines.ts';
 
 export { applicationId } from './0001-one-unit.ts';
 
@@ -18,4 +19,5 @@ export const migrations: Record<string, Migration> = {
   '0005-door-to-door': doorToDoor,
   '0006-photos': photos,
   '0007-gauges': gauges,
+  '0008-gauge-lines': gaugeLines,
 };

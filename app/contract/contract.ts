@@ -2,6 +2,7 @@
 import type { z } from 'zod';
 import { customersContract } from '../customers/customers.contract.ts';
 import { gaugesContract } from '../gauges/gauges.contract.ts';
+import { indicatorsContract } from '../indicators/indicators.contract.ts';
 import { jobsContract } from '../jobs/jobs.contract.ts';
 import { packsContract } from '../packs/packs.contract.ts';
 import { photosContract } from '../photos/photos.contract.ts';
@@ -21,6 +22,7 @@ export const contract = {
   ...packsContract,
   ...photosContract,
   ...stockContract,
+  ...indicatorsContract,
   ...gaugesContract,
 } as const;
 

@@ -3,6 +3,7 @@
 import { z } from 'zod';
 import { done, id, instant, line, nothing, requiredLine } from '../contract/fields.ts';
 import { read, write } from '../contract/method.ts';
+import { heardTrace } from '../indicators/indicators.contract.ts';
 import { settings } from '../shop/shop.contract.ts';
 import { methods, waveStates } from '../specs/spec-sheet.ts';
 
@@ -104,6 +105,9 @@ export const reading = z.strictObject({
   air: amount.nullable(),
   /** What it says, in base units: the clearance, the middle of goes and stops, bore minus shaft, the drop. */
   value: amount.nullable(),
+  /** The two numbers it lies between, where two were typed: bore and shaft, start and end, the dial at either end. */
+  first: amount.nullable(),
+  second: amount.nullable(),
   isAirOnly: z.boolean(),
   /** Said back at once: "27.0 thou · 0.686 mm". */
   saidBack: z.string(),
@@ -184,6 +188,7 @@ export const readingsContract = {
       isZeroedAgain: z.boolean().default(false),
       /** For a lone number by air, which is asked about otherwise. */
       meaning: z.enum(['air only', 'total']).nullable().default(null),
+      heard: heardTrace.nullable().default(null).describe('the trace of a gauge’s line that it was accepted from'),
       by: id,
     }),
     z.strictObject({ readingId: id, take }),

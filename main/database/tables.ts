@@ -2,6 +2,7 @@
 import type { Kysely } from 'kysely';
 import type { CustomersTables } from '../customers/customers.tables.ts';
 import type { GaugesTables } from '../gauges/gauges.tables.ts';
+import type { IndicatorsTables } from '../indicators/indicators.tables.ts';
 import type { JobsTables } from '../jobs/jobs.tables.ts';
 import type { PacksTables } from '../packs/packs.tables.ts';
 import type { PhotosTables } from '../photos/photos.tables.ts';
@@ -20,6 +21,7 @@ export type Tables = ShopTables &
   PhotosTables &
   StockTables &
   GaugesTables &
+  IndicatorsTables &
   ReadingsTables;
 
 /** A hand that can only look. A writing hand can be given wherever this is asked for. */

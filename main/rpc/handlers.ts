@@ -2,6 +2,7 @@
 import type { MethodName, Output, ParsedInput } from '../../app/contract/contract.ts';
 import { customersHandlers } from '../customers/customers.handlers.ts';
 import { gaugesHandlers } from '../gauges/gauges.handlers.ts';
+import { indicatorsHandlers } from '../indicators/indicators.handlers.ts';
 import { jobsHandlers } from '../jobs/jobs.handlers.ts';
 import { packsHandlers } from '../packs/packs.handlers.ts';
 import { photosHandlers } from '../photos/photos.handlers.ts';
@@ -22,5 +23,6 @@ export const handlers: { [M in MethodName]: (desk: Desk, input: ParsedInput<M>) 
   ...packsHandlers,
   ...photosHandlers,
   ...stockHandlers,
+  ...indicatorsHandlers,
   ...gaugesHandlers,
 };

@@ -3,6 +3,7 @@ import { appendFileSync, existsSync, mkdirSync, readFileSync, rmSync, writeFileS
 import { join } from 'node:path';
 import { Refused } from '../database/errors.ts';
 import { type OpenShop, openShop } from '../database/open-shop.ts';
+import { LiveLines } from '../indicators/live-lines.service.ts';
 import type { Clock } from '../ports/clock.ts';
 
 const ownFile = 'shop.thoubook';
@@ -12,6 +13,8 @@ const choiceFile = 'open.json';
 export class Desk {
   readonly folder: string;
   readonly clock: Clock;
+  /** The gauges' lines that are open now. */
+  readonly lines = new LiveLines();
   #shop: OpenShop | undefined;
   #faults = 0;
   readonly #listeners = new Set<() => void>();
@@ -85,6 +88,7 @@ export class Desk {
   }
 
   async #become(shop: OpenShop, name: string): Promise<void> {
+    await this.lines.leaveAll();
     await this.#shop?.close();
     this.#shop = shop;
     writeFileSync(join(this.folder, choiceFile), JSON.stringify({ open: name }));
@@ -131,6 +135,7 @@ export class Desk {
   }
 
   async close(): Promise<void> {
+    await this.lines.leaveAll();
     await this.#shop?.close();
     this.#shop = undefined;
   }

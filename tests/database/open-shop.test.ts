@@ -200,6 +200,7 @@ describe('what is append-only cannot be changed, not even by replacing', () => {
     'study_people',
     'study_reads',
     'method_pairs',
+    'reading_traces',
   ];
 
   test.each(tables)('%s', async (table) => {
@@ -257,6 +258,7 @@ function fillOneRowOf(connection: Sqlite.Database, table: string, jobId: number)
     insert into readings (reading_id, take_id, spot, method, typed, push_amount, air_amount, taken_at, taken_by)
       values (1, 1, 1, 'air', '4 23', 101600, 584200, ${at}, 1);
     insert into spot_notes values (1, 1, 1, 'enough', ${at}, 1);
+    insert into reading_traces values (1, 'Bench gauge', 0, x'0000', 2, 0, null, null);
     insert into money_terms values (1, 11500, 'Sales tax', 8875, 0, ${at}, 1);
     insert into job_lines values (1, ${jobId}, 'labour', 'Rebuild', 1800, 11500, null, 0, null, ${at}, 1);
     insert into job_line_ends values (1, null, 'taken off', ${at}, 1);

@@ -1,3 +1,12 @@
+CREATE VIEW findings_as_known as
+select findings.job_id, finding_cards.*, decision
+from findings
+join finding_cards on finding_card_id =
+  (select max(newest.finding_card_id) from finding_cards as newest where newest.finding_id = findings.finding_id)
+join finding_decisions on finding_decision_id =
+  (select max(newest.finding_decision_id) from finding_decisions as newest where newest.finding_id = findings.finding_id)
+where is_withdrawn = 0;
+
 CREATE VIEW gauges_as_known as
 select gauges.kind, gauge_cards.*
 from gauges join gauge_cards on gauge_card_id =
@@ -122,6 +131,42 @@ begin select raise(abort, 'append-only: estimates'); end;
 CREATE TRIGGER estimates_no_update before update on estimates
 begin select raise(abort, 'append-only: estimates'); end;
 
+CREATE TRIGGER finding_cards_no_delete before delete on finding_cards
+begin select raise(abort, 'append-only: finding_cards'); end;
+
+CREATE TRIGGER finding_cards_no_update before update on finding_cards
+begin select raise(abort, 'append-only: finding_cards'); end;
+
+CREATE TRIGGER finding_cards_to_words after insert on finding_cards
+when not exists (select 1 from job_words where rowid = (select job_id from findings where finding_id = new.finding_id) and instr(words, char(10) || new.part || char(10) || new.note) > 0)
+begin
+  update job_words set words = words || char(10) || new.part || char(10) || new.note where rowid = (select job_id from findings where finding_id = new.finding_id);
+end;
+
+CREATE TRIGGER finding_decisions_no_delete before delete on finding_decisions
+begin select raise(abort, 'append-only: finding_decisions'); end;
+
+CREATE TRIGGER finding_decisions_no_update before update on finding_decisions
+begin select raise(abort, 'append-only: finding_decisions'); end;
+
+CREATE TRIGGER finding_lines_no_delete before delete on finding_lines
+begin select raise(abort, 'append-only: finding_lines'); end;
+
+CREATE TRIGGER finding_lines_no_update before update on finding_lines
+begin select raise(abort, 'append-only: finding_lines'); end;
+
+CREATE TRIGGER finding_photos_no_delete before delete on finding_photos
+begin select raise(abort, 'append-only: finding_photos'); end;
+
+CREATE TRIGGER finding_photos_no_update before update on finding_photos
+begin select raise(abort, 'append-only: finding_photos'); end;
+
+CREATE TRIGGER findings_no_delete before delete on findings
+begin select raise(abort, 'append-only: findings'); end;
+
+CREATE TRIGGER findings_no_update before update on findings
+begin select raise(abort, 'append-only: findings'); end;
+
 CREATE TRIGGER gauge_cards_no_delete before delete on gauge_cards
 begin select raise(abort, 'append-only: gauge_cards'); end;
 
@@ -184,6 +229,36 @@ begin select raise(abort, 'append-only: kit_batch_lines'); end;
 
 CREATE TRIGGER kit_batch_lines_no_update before update on kit_batch_lines
 begin select raise(abort, 'append-only: kit_batch_lines'); end;
+
+CREATE TRIGGER list_answers_no_delete before delete on list_answers
+begin select raise(abort, 'append-only: list_answers'); end;
+
+CREATE TRIGGER list_answers_no_update before update on list_answers
+begin select raise(abort, 'append-only: list_answers'); end;
+
+CREATE TRIGGER list_answers_to_words after insert on list_answers
+when new.says in ('written', 'changed') or new.reason <> ''
+begin
+  update job_words
+  set words = words || char(10) || concat_ws(char(10), iif(new.says in ('written', 'changed'), new.words, null), new.became, new.reason)
+  where rowid = new.job_id;
+end;
+
+CREATE TRIGGER list_lines_frozen_delete before delete on list_lines
+when exists (select 1 from lists join jobs using (revision_id) where lists.list_id = old.list_id)
+begin select raise(abort, 'frozen: list_lines'); end;
+
+CREATE TRIGGER list_lines_frozen_update before update on list_lines
+when exists (select 1 from lists join jobs using (revision_id) where lists.list_id = old.list_id)
+begin select raise(abort, 'frozen: list_lines'); end;
+
+CREATE TRIGGER lists_frozen_delete before delete on lists
+when exists (select 1 from jobs where jobs.revision_id = old.revision_id)
+begin select raise(abort, 'frozen: lists'); end;
+
+CREATE TRIGGER lists_frozen_update before update on lists
+when exists (select 1 from jobs where jobs.revision_id = old.revision_id)
+begin select raise(abort, 'frozen: lists'); end;
 
 CREATE TRIGGER method_pairs_no_delete before delete on method_pairs
 begin select raise(abort, 'append-only: method_pairs'); end;
@@ -305,6 +380,12 @@ begin select raise(abort, 'append-only: promises'); end;
 
 CREATE TRIGGER promises_no_update before update on promises
 begin select raise(abort, 'append-only: promises'); end;
+
+CREATE TRIGGER reading_traces_no_delete before delete on reading_traces
+begin select raise(abort, 'append-only: reading_traces'); end;
+
+CREATE TRIGGER reading_traces_no_update before update on reading_traces
+begin select raise(abort, 'append-only: reading_traces'); end;
 
 CREATE TRIGGER readings_no_delete before delete on readings
 begin select raise(abort, 'append-only: readings'); end;
@@ -579,6 +660,58 @@ CREATE TABLE families (
   name text not null unique check (name <> '')
 ) strict;
 
+CREATE TABLE finding_cards (
+  finding_card_id integer primary key,
+  finding_id integer not null references findings,
+  part text not null check (part <> ''),
+  pack_id integer references packs,
+  slot_id integer references slots,
+  place text check (place in ('piston end', 'middle', 'ring end')),
+  condition text not null check (condition in ('good', 'worn', 'burnt', 'glazed', 'flaked', 'warped', 'heat-spotted',
+    'scored', 'cracked', 'loose', 'stuck', 'leaking', 'broken', 'missing')),
+  thickness_nm integer check (thickness_nm > 0),
+  thickness_typed text not null check ((thickness_typed = '') = (thickness_nm is null)),
+  check_id integer references checks,
+  note text not null,
+  is_withdrawn integer not null check (is_withdrawn in (0, 1)),
+  reason text not null check (is_withdrawn = 0 or reason <> ''),
+  written_at text not null,
+  written_by integer not null references people,
+  check (pack_id is not null or (slot_id is null and place is null)),
+  check (slot_id is null or place is not null)
+) strict;
+
+CREATE TABLE finding_decisions (
+  finding_decision_id integer primary key,
+  finding_id integer not null references findings,
+  decision text not null check (decision in ('not decided yet', 'reuse', 'replace', 'machine')),
+  note text not null,
+  decided_at text not null,
+  decided_by integer not null references people
+) strict;
+
+CREATE TABLE finding_lines (
+  finding_id integer not null references findings,
+  job_line_id integer not null references job_lines,
+  linked_at text not null,
+  linked_by integer not null references people,
+  primary key (finding_id, job_line_id)
+) strict, without rowid;
+
+CREATE TABLE finding_photos (
+  finding_photo_id integer primary key,
+  finding_id integer not null references findings,
+  photo_id integer not null references photos,
+  is_pinned integer not null check (is_pinned in (0, 1)),
+  pinned_at text not null,
+  pinned_by integer not null references people
+) strict;
+
+CREATE TABLE findings (
+  finding_id integer primary key,
+  job_id integer not null references jobs
+) strict;
+
 CREATE TABLE gauge_cards (
   gauge_card_id integer primary key,
   gauge_id integer not null references gauges,
@@ -617,6 +750,30 @@ CREATE TABLE gauge_checks (
   checked_at text not null,
   checked_by integer not null references people,
   check ((supersedes_id is null) = (reason = ''))
+) strict;
+
+CREATE TABLE gauge_lines (
+  gauge_line_id integer primary key,
+  name text not null check (name <> ''),
+  source text not null check (source in ('serial', 'practice')),
+  path text,
+  baud_rate integer check (baud_rate > 0),
+  data_bits integer check (data_bits in (7, 8)),
+  parity text check (parity in ('none', 'even', 'odd')),
+  stop_bits integer check (stop_bits in (1, 2)),
+  request text,
+  practice text check (practice in ('steady', 'noisy', 'drifts', 'bounces', 'will not hold')),
+  pattern text not null check (pattern <> ''),
+  unit text not null check (unit in ('mm', 'in')),
+  is_reversed integer not null check (is_reversed in (0, 1)),
+  step_nm integer not null check (step_nm > 0),
+  still_within_steps integer not null check (still_within_steps > 0),
+  still_for_ms integer not null check (still_for_ms > 0),
+  every_ms integer not null check (every_ms > 0),
+  is_retired integer not null check (is_retired in (0, 1)),
+  check ((source = 'serial') = (path is not null and baud_rate is not null and data_bits is not null
+    and parity is not null and stop_bits is not null and request is not null)),
+  check ((source = 'practice') = (practice is not null))
 ) strict;
 
 CREATE TABLE gauges (
@@ -718,6 +875,57 @@ CREATE TABLE label_sizes (
   height_um integer not null check (height_um between 10000 and 300000)
 ) strict;
 
+CREATE TABLE list_answers (
+  list_answer_id integer primary key,
+  job_id integer not null references jobs,
+  list_line_id integer not null references list_lines,
+  says text not null check (says in
+    ('done', 'not so', 'does not apply', 'counted', 'chosen', 'written', 'changed', 'stalled')),
+  words text not null check ((words <> '') = (says in ('chosen', 'written', 'changed'))),
+  became text not null check ((became <> '') = (says = 'changed')),
+  number integer check (number >= 0) check ((number is not null) = (says in ('counted', 'stalled'))),
+  seconds integer check (seconds > 0) check ((seconds is not null) = (says = 'stalled')),
+  reason text not null,
+  answered_at text not null,
+  answered_by integer not null references people
+) strict;
+
+CREATE TABLE list_line_options (
+  list_line_id integer not null references list_lines,
+  position integer not null,
+  words text not null check (words <> ''),
+  is_good integer not null check (is_good in (0, 1)),
+  primary key (list_line_id, position),
+  unique (list_line_id, words)
+) strict, without rowid;
+
+CREATE TABLE list_lines (
+  list_line_id integer primary key,
+  list_id integer not null references lists,
+  position integer not null,
+  words text not null check (words <> ''),
+  asks text not null check (asks in ('tick', 'count', 'choice', 'words', 'change', 'stall')),
+  expected_count integer check (expected_count >= 0) check ((expected_count is not null) = (asks = 'count')),
+  low_rpm integer check ((low_rpm is not null) = (asks = 'stall')),
+  high_rpm integer check ((high_rpm is not null) = (asks = 'stall')),
+  longest_seconds integer check (longest_seconds > 0) check ((longest_seconds is not null) = (asks = 'stall')),
+  check (low_rpm is null or low_rpm < high_rpm),
+  unique (list_id, position),
+  unique (list_id, words)
+) strict;
+
+CREATE TABLE lists (
+  list_id integer primary key,
+  revision_id integer not null references revisions,
+  position integer not null,
+  pack_id integer references packs,
+  name text not null check (name <> ''),
+  gone_through text not null check (gone_through in ('as found', 'teardown', 'build', 'final', 'delivery')),
+  source_note text not null,
+  unique (revision_id, position),
+  unique (revision_id, name)
+) strict;
+
 CREATE TABLE method_pairs (
   method_pair_id integer primary key,
   what text not null check (what <> ''),
@@ -784,7 +992,7 @@ CREATE TABLE movements (
 CREATE TABLE needs_passed_over (
   stage_entry_id integer not null references stage_entries,
   stage_id integer not null references stages,
-  need text not null check (need in ('complaint said', 'as-found clearances read', 'packs entered as found', 'date promised', 'estimate approved', 'pack checks settled', 'all checks settled', 'signed off', 'cores settled', 'plates measured again')),
+  need text not null check (need <> ''),
   what text not null check (what <> ''),
   reason text not null check (reason <> ''),
   primary key (stage_entry_id, stage_id, need)
@@ -926,6 +1134,17 @@ CREATE TABLE promises (
   promised_by integer not null references people
 ) strict;
 
+CREATE TABLE reading_traces (
+  reading_id integer primary key references readings,
+  line_name text not null check (line_name <> ''),
+  is_practice integer not null check (is_practice in (0, 1)),
+  samples blob not null check (length(samples) > 0),
+  heard integer not null check (heard > 0),
+  rest_nm integer,
+  pressed_nm integer,
+  air_nm integer
+) strict;
+
 CREATE TABLE readings (
   reading_id integer primary key,
   take_id integer not null references takes,
@@ -944,7 +1163,10 @@ CREATE TABLE readings (
   supersedes_id integer unique references readings,
   reason text not null default '',
   taken_at text not null,
-  taken_by integer not null references people,
+  taken_by integer not null references people, first_amount integer
+  check (first_amount is null or method in ('dial', 'direct', 'drop')), second_amount integer
+  check ((second_amount is null) = (first_amount is null)
+    and (second_amount is null or amount = abs(first_amount - second_amount))),
   check ((air_amount is not null) = (method = 'air')),
   check (method = 'air' or push_amount is null),
   check (method <> 'air' or push_amount is not null or is_air_only or is_zeroed_again),
@@ -1047,7 +1269,7 @@ CREATE TABLE stage_entries (
 
 CREATE TABLE stage_needs (
   stage_id integer not null references stages,
-  need text not null check (need in ('complaint said', 'as-found clearances read', 'packs entered as found', 'date promised', 'estimate approved', 'pack checks settled', 'all checks settled', 'signed off', 'cores settled', 'plates measured again')),
+  need text not null check (need <> ''),
   primary key (stage_id, need)
 ) strict, without rowid;
 
@@ -1167,6 +1389,16 @@ CREATE INDEX deposits_of_job on deposits (job_id, amount_cents);
 
 CREATE INDEX estimate_lines_of_line on estimate_lines (job_line_id);
 
+CREATE INDEX finding_cards_by_part on finding_cards (part);
+
+CREATE INDEX finding_cards_of_finding on finding_cards (finding_id);
+
+CREATE INDEX finding_decisions_of_finding on finding_decisions (finding_id);
+
+CREATE INDEX finding_photos_of_finding on finding_photos (finding_id);
+
+CREATE INDEX findings_of_job on findings (job_id);
+
 CREATE INDEX gauge_cards_of_gauge on gauge_cards (gauge_id);
 
 CREATE INDEX gauge_checks_of_gauge on gauge_checks (gauge_id);
@@ -1188,6 +1420,8 @@ CREATE INDEX jobs_of_unit on jobs (unit_id);
 CREATE INDEX kit_batch_lines_of_part on kit_batch_lines (part_id);
 
 CREATE INDEX kit_lines_of_part on kit_lines (part_id);
+
+CREATE INDEX list_answers_of_job on list_answers (job_id, list_line_id);
 
 CREATE INDEX mock_ups_of_piece on mock_up_pieces (piece_id);
 
