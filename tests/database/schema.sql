@@ -1,12 +1,3 @@
-CREATE VIEW findings_as_known as
-select findings.job_id, finding_cards.*, decision
-from findings
-join finding_cards on finding_card_id =
-  (select max(newest.finding_card_id) from finding_cards as newest where newest.finding_id = findings.finding_id)
-join finding_decisions on finding_decision_id =
-  (select max(newest.finding_decision_id) from finding_decisions as newest where newest.finding_id = findings.finding_id)
-where is_withdrawn = 0;
-
 CREATE VIEW gauges_as_known as
 select gauges.kind, gauge_cards.*
 from gauges join gauge_cards on gauge_card_id =
@@ -131,42 +122,6 @@ begin select raise(abort, 'append-only: estimates'); end;
 CREATE TRIGGER estimates_no_update before update on estimates
 begin select raise(abort, 'append-only: estimates'); end;
 
-CREATE TRIGGER finding_cards_no_delete before delete on finding_cards
-begin select raise(abort, 'append-only: finding_cards'); end;
-
-CREATE TRIGGER finding_cards_no_update before update on finding_cards
-begin select raise(abort, 'append-only: finding_cards'); end;
-
-CREATE TRIGGER finding_cards_to_words after insert on finding_cards
-when not exists (select 1 from job_words where rowid = (select job_id from findings where finding_id = new.finding_id) and instr(words, char(10) || new.part || char(10) || new.note) > 0)
-begin
-  update job_words set words = words || char(10) || new.part || char(10) || new.note where rowid = (select job_id from findings where finding_id = new.finding_id);
-end;
-
-CREATE TRIGGER finding_decisions_no_delete before delete on finding_decisions
-begin select raise(abort, 'append-only: finding_decisions'); end;
-
-CREATE TRIGGER finding_decisions_no_update before update on finding_decisions
-begin select raise(abort, 'append-only: finding_decisions'); end;
-
-CREATE TRIGGER finding_lines_no_delete before delete on finding_lines
-begin select raise(abort, 'append-only: finding_lines'); end;
-
-CREATE TRIGGER finding_lines_no_update before update on finding_lines
-begin select raise(abort, 'append-only: finding_lines'); end;
-
-CREATE TRIGGER finding_photos_no_delete before delete on finding_photos
-begin select raise(abort, 'append-only: finding_photos'); end;
-
-CREATE TRIGGER finding_photos_no_update before update on finding_photos
-begin select raise(abort, 'append-only: finding_photos'); end;
-
-CREATE TRIGGER findings_no_delete before delete on findings
-begin select raise(abort, 'append-only: findings'); end;
-
-CREATE TRIGGER findings_no_update before update on findings
-begin select raise(abort, 'append-only: findings'); end;
-
 CREATE TRIGGER gauge_cards_no_delete before delete on gauge_cards
 begin select raise(abort, 'append-only: gauge_cards'); end;
 
@@ -229,36 +184,6 @@ begin select raise(abort, 'append-only: kit_batch_lines'); end;
 
 CREATE TRIGGER kit_batch_lines_no_update before update on kit_batch_lines
 begin select raise(abort, 'append-only: kit_batch_lines'); end;
-
-CREATE TRIGGER list_answers_no_delete before delete on list_answers
-begin select raise(abort, 'append-only: list_answers'); end;
-
-CREATE TRIGGER list_answers_no_update before update on list_answers
-begin select raise(abort, 'append-only: list_answers'); end;
-
-CREATE TRIGGER list_answers_to_words after insert on list_answers
-when new.says in ('written', 'changed') or new.reason <> ''
-begin
-  update job_words
-  set words = words || char(10) || concat_ws(char(10), iif(new.says in ('written', 'changed'), new.words, null), new.became, new.reason)
-  where rowid = new.job_id;
-end;
-
-CREATE TRIGGER list_lines_frozen_delete before delete on list_lines
-when exists (select 1 from lists join jobs using (revision_id) where lists.list_id = old.list_id)
-begin select raise(abort, 'frozen: list_lines'); end;
-
-CREATE TRIGGER list_lines_frozen_update before update on list_lines
-when exists (select 1 from lists join jobs using (revision_id) where lists.list_id = old.list_id)
-begin select raise(abort, 'frozen: list_lines'); end;
-
-CREATE TRIGGER lists_frozen_delete before delete on lists
-when exists (select 1 from jobs where jobs.revision_id = old.revision_id)
-begin select raise(abort, 'frozen: lists'); end;
-
-CREATE TRIGGER lists_frozen_update before update on lists
-when exists (select 1 from jobs where jobs.revision_id = old.revision_id)
-begin select raise(abort, 'frozen: lists'); end;
 
 CREATE TRIGGER method_pairs_no_delete before delete on method_pairs
 begin select raise(abort, 'append-only: method_pairs'); end;
@@ -660,58 +585,6 @@ CREATE TABLE families (
   name text not null unique check (name <> '')
 ) strict;
 
-CREATE TABLE finding_cards (
-  finding_card_id integer primary key,
-  finding_id integer not null references findings,
-  part text not null check (part <> ''),
-  pack_id integer references packs,
-  slot_id integer references slots,
-  place text check (place in ('piston end', 'middle', 'ring end')),
-  condition text not null check (condition in ('good', 'worn', 'burnt', 'glazed', 'flaked', 'warped', 'heat-spotted',
-    'scored', 'cracked', 'loose', 'stuck', 'leaking', 'broken', 'missing')),
-  thickness_nm integer check (thickness_nm > 0),
-  thickness_typed text not null check ((thickness_typed = '') = (thickness_nm is null)),
-  check_id integer references checks,
-  note text not null,
-  is_withdrawn integer not null check (is_withdrawn in (0, 1)),
-  reason text not null check (is_withdrawn = 0 or reason <> ''),
-  written_at text not null,
-  written_by integer not null references people,
-  check (pack_id is not null or (slot_id is null and place is null)),
-  check (slot_id is null or place is not null)
-) strict;
-
-CREATE TABLE finding_decisions (
-  finding_decision_id integer primary key,
-  finding_id integer not null references findings,
-  decision text not null check (decision in ('not decided yet', 'reuse', 'replace', 'machine')),
-  note text not null,
-  decided_at text not null,
-  decided_by integer not null references people
-) strict;
-
-CREATE TABLE finding_lines (
-  finding_id integer not null references findings,
-  job_line_id integer not null references job_lines,
-  linked_at text not null,
-  linked_by integer not null references people,
-  primary key (finding_id, job_line_id)
-) strict, without rowid;
-
-CREATE TABLE finding_photos (
-  finding_photo_id integer primary key,
-  finding_id integer not null references findings,
-  photo_id integer not null references photos,
-  is_pinned integer not null check (is_pinned in (0, 1)),
-  pinned_at text not null,
-  pinned_by integer not null references people
-) strict;
-
-CREATE TABLE findings (
-  finding_id integer primary key,
-  job_id integer not null references jobs
-) strict;
-
 CREATE TABLE gauge_cards (
   gauge_card_id integer primary key,
   gauge_id integer not null references gauges,
@@ -875,57 +748,6 @@ CREATE TABLE label_sizes (
   height_um integer not null check (height_um between 10000 and 300000)
 ) strict;
 
-CREATE TABLE list_answers (
-  list_answer_id integer primary key,
-  job_id integer not null references jobs,
-  list_line_id integer not null references list_lines,
-  says text not null check (says in
-    ('done', 'not so', 'does not apply', 'counted', 'chosen', 'written', 'changed', 'stalled')),
-  words text not null check ((words <> '') = (says in ('chosen', 'written', 'changed'))),
-  became text not null check ((became <> '') = (says = 'changed')),
-  number integer check (number >= 0) check ((number is not null) = (says in ('counted', 'stalled'))),
-  seconds integer check (seconds > 0) check ((seconds is not null) = (says = 'stalled')),
-  reason text not null,
-  answered_at text not null,
-  answered_by integer not null references people
-) strict;
-
-CREATE TABLE list_line_options (
-  list_line_id integer not null references list_lines,
-  position integer not null,
-  words text not null check (words <> ''),
-  is_good integer not null check (is_good in (0, 1)),
-  primary key (list_line_id, position),
-  unique (list_line_id, words)
-) strict, without rowid;
-
-CREATE TABLE list_lines (
-  list_line_id integer primary key,
-  list_id integer not null references lists,
-  position integer not null,
-  words text not null check (words <> ''),
-  asks text not null check (asks in ('tick', 'count', 'choice', 'words', 'change', 'stall')),
-  expected_count integer check (expected_count >= 0) check ((expected_count is not null) = (asks = 'count')),
-  low_rpm integer check ((low_rpm is not null) = (asks = 'stall')),
-  high_rpm integer check ((high_rpm is not null) = (asks = 'stall')),
-  longest_seconds integer check (longest_seconds > 0) check ((longest_seconds is not null) = (asks = 'stall')),
-  check (low_rpm is null or low_rpm < high_rpm),
-  unique (list_id, position),
-  unique (list_id, words)
-) strict;
-
-CREATE TABLE lists (
-  list_id integer primary key,
-  revision_id integer not null references revisions,
-  position integer not null,
-  pack_id integer references packs,
-  name text not null check (name <> ''),
-  gone_through text not null check (gone_through in ('as found', 'teardown', 'build', 'final', 'delivery')),
-  source_note text not null,
-  unique (revision_id, position),
-  unique (revision_id, name)
-) strict;
-
 CREATE TABLE method_pairs (
   method_pair_id integer primary key,
   what text not null check (what <> ''),
@@ -992,7 +814,7 @@ CREATE TABLE movements (
 CREATE TABLE needs_passed_over (
   stage_entry_id integer not null references stage_entries,
   stage_id integer not null references stages,
-  need text not null check (need <> ''),
+  need text not null check (need in ('complaint said', 'as-found clearances read', 'packs entered as found', 'date promised', 'estimate approved', 'pack checks settled', 'all checks settled', 'signed off', 'cores settled', 'plates measured again')),
   what text not null check (what <> ''),
   reason text not null check (reason <> ''),
   primary key (stage_entry_id, stage_id, need)
@@ -1163,10 +985,7 @@ CREATE TABLE readings (
   supersedes_id integer unique references readings,
   reason text not null default '',
   taken_at text not null,
-  taken_by integer not null references people, first_amount integer
-  check (first_amount is null or method in ('dial', 'direct', 'drop')), second_amount integer
-  check ((second_amount is null) = (first_amount is null)
-    and (second_amount is null or amount = abs(first_amount - second_amount))),
+  taken_by integer not null references people,
   check ((air_amount is not null) = (method = 'air')),
   check (method = 'air' or push_amount is null),
   check (method <> 'air' or push_amount is not null or is_air_only or is_zeroed_again),
@@ -1269,7 +1088,7 @@ CREATE TABLE stage_entries (
 
 CREATE TABLE stage_needs (
   stage_id integer not null references stages,
-  need text not null check (need <> ''),
+  need text not null check (need in ('complaint said', 'as-found clearances read', 'packs entered as found', 'date promised', 'estimate approved', 'pack checks settled', 'all checks settled', 'signed off', 'cores settled', 'plates measured again')),
   primary key (stage_id, need)
 ) strict, without rowid;
 
@@ -1389,16 +1208,6 @@ CREATE INDEX deposits_of_job on deposits (job_id, amount_cents);
 
 CREATE INDEX estimate_lines_of_line on estimate_lines (job_line_id);
 
-CREATE INDEX finding_cards_by_part on finding_cards (part);
-
-CREATE INDEX finding_cards_of_finding on finding_cards (finding_id);
-
-CREATE INDEX finding_decisions_of_finding on finding_decisions (finding_id);
-
-CREATE INDEX finding_photos_of_finding on finding_photos (finding_id);
-
-CREATE INDEX findings_of_job on findings (job_id);
-
 CREATE INDEX gauge_cards_of_gauge on gauge_cards (gauge_id);
 
 CREATE INDEX gauge_checks_of_gauge on gauge_checks (gauge_id);
@@ -1420,8 +1229,6 @@ CREATE INDEX jobs_of_unit on jobs (unit_id);
 CREATE INDEX kit_batch_lines_of_part on kit_batch_lines (part_id);
 
 CREATE INDEX kit_lines_of_part on kit_lines (part_id);
-
-CREATE INDEX list_answers_of_job on list_answers (job_id, list_line_id);
 
 CREATE INDEX mock_ups_of_piece on mock_up_pieces (piece_id);
 
