@@ -18,7 +18,7 @@ import type { SavedCheck } from '../../app/specs/specs.contract.ts';
 import { accepted, found, Refused } from '../database/errors.ts';
 import type { Reading, Writing } from '../database/tables.ts';
 import { keepTrace } from '../indicators/indicators.service.ts';
-import { checkOfJobRow, getJobRow, jobAtBench, jobAtWork } from '../jobs/jobs.service.ts';
+import { checkOfJobRow, getJobRow, jobAtWork } from '../jobs/jobs.service.ts';
 import { newestMockUpId } from '../packs/packs.repository.ts';
 import { getSettings, personAtWork } from '../shop/shop.service.ts';
 import { findCheck } from '../specs/specs.repository.ts';
@@ -78,7 +78,7 @@ export async function startTake(
   },
 ) {
   await personAtWork(writing, input.by);
-  const job = await jobAtBench(writing, input.jobId);
+  const job = await jobAtWork(writing, input.jobId);
   const check = await checkOfJobRow(writing, job, input.checkId);
   const method = input.method ?? check.method;
   if (method === 'air' && input.setup === null) {
@@ -127,7 +127,6 @@ export async function supersedeReading(
     by: number;
   },
 ) {
-  await personAtWork(writing, input.by);
   const misread = found(await repository.findReading(writing, input.readingId), 'reading');
   if (misread.superseded_by_id !== null) {
     throw new Refused('superseded', 'That reading was superseded already: supersede the one in its place.');
@@ -153,8 +152,7 @@ async function append(
 ): Promise<number> {
   await personAtWork(writing, line.by);
   const take = found(await repository.findTake(writing, line.takeId), 'take');
-  // What was misread may be put right after the unit has left; nothing new is read on it.
-  await (line.supersedesId === null ? jobAtBench : jobAtWork)(writing, take.job_id);
+  await jobAtWork(writing, take.job_id);
   const check = found(await findCheck(writing, take.check_id), 'check');
   const setup = take.setup_id === null ? null : ((await repository.findSetup(writing, take.setup_id)) ?? null);
   const field = lineField(check, take.method, setup, await getSettings(writing));
@@ -174,7 +172,7 @@ export async function noteAtSpot(
 ) {
   await personAtWork(writing, input.by);
   const take = found(await repository.findTake(writing, input.takeId), 'take');
-  await jobAtBench(writing, take.job_id);
+  await jobAtWork(writing, take.job_id);
   await repository.insertSpotNote(writing, { ...input, now });
   return {};
 }
@@ -231,8 +229,6 @@ function readingOf(
     push: line.push_amount,
     air: line.air_amount,
     value: valueOfReading(typed),
-    first: line.first_amount,
-    second: line.second_amount,
     isAirOnly: line.is_air_only === 1,
     saidBack: sayBack(typed, field),
     at: line.taken_at,
