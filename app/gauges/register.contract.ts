@@ -1,6 +1,6 @@
 // The shop's gauges: what each can do, how it was checked, and which readings it touched.
 import { z } from 'zod';
-import { id, instant, line, nothing, requiredLine } from '../contract/fields.ts';
+import { done, id, instant, line, nothing, requiredLine } from '../contract/fields.ts';
 import { read, write } from '../contract/method.ts';
 import { quantities, unitNames } from '../quantities/units.ts';
 import { gaugeKinds } from './gauge-kinds.ts';
@@ -68,10 +68,14 @@ export const registerContract = {
       offSquareDegrees: z.int().min(0).max(60),
       serial: line,
       intervalDays: z.int().min(1).max(3660).nullable(),
-      isRetired: z.boolean(),
       by: id,
     }),
     z.strictObject({ gaugeId: id }),
+  ),
+  'gauges.retireGauge': write(
+    'a gauge is not used any more, or again; what it has read stays',
+    z.strictObject({ gaugeId: id, isRetired: z.boolean(), by: id }),
+    done,
   ),
   'gauges.recordCheck': write(
     'a gauge was checked against something known, point by point; a misread check is superseded with a reason',

@@ -4,7 +4,6 @@ import { gaugeStanding } from '../../app/gauges/gauge-standing.ts';
 import { judgeCheck } from '../../app/gauges/judge-check.ts';
 import type { Gauge, GaugeCheck } from '../../app/gauges/register.contract.ts';
 import { parseAmount } from '../../app/quantities/parse-amount.ts';
-import { shownUnit } from '../../app/quantities/units.ts';
 import type { Settings } from '../../app/shop/shop.contract.ts';
 import { accepted, found, Refused } from '../database/errors.ts';
 import type { Reading, Writing } from '../database/tables.ts';
@@ -50,7 +49,6 @@ export async function saveGauge(
     offSquareDegrees: number;
     serial: string;
     intervalDays: number | null;
-    isRetired: boolean;
     by: number;
   },
 ) {
@@ -90,11 +88,28 @@ export async function saveGauge(
     off_square_degrees: input.offSquareDegrees,
     serial: input.serial,
     interval_days: input.intervalDays,
-    is_retired: input.isRetired ? 1 : 0,
+    is_retired: known?.is_retired ?? 0,
     written_at: now,
     written_by: input.by,
   });
   return { gaugeId };
+}
+
+/** Not offered any more, or again; what it has read stays. */
+export async function retireGauge(
+  writing: Writing,
+  now: string,
+  input: { gaugeId: number; isRetired: boolean; by: number },
+) {
+  await personAtWork(writing, input.by);
+  const { kind: _, gauge_card_id: __, ...card } = found(await repository.findGauge(writing, input.gaugeId), 'gauge');
+  await repository.insertCard(writing, {
+    ...card,
+    is_retired: input.isRetired ? 1 : 0,
+    written_at: now,
+    written_by: input.by,
+  });
+  return {};
 }
 
 export async function recordCheck(
@@ -140,16 +155,15 @@ export async function recordCheck(
   return { gaugeCheckId };
 }
 
-/** Bare numbers are in the unit the gauge is marked in, lengths in the shop's own. */
+/** Bare numbers are in the unit the gauge is marked in, whatever the shop's own. */
 function amountIn(
   typed: string,
   gauge: { kind: GaugeKind; unit: string },
-  { lengthUnit, decimalMark }: Settings,
+  { decimalMark }: Settings,
   field: string,
 ): number {
-  const unit = shownUnit(gauge.unit, lengthUnit);
   return accepted(
-    parseAmount(typed, { quantity: quantityOf(gauge.kind), unit, decimalMark, what: 'a reading' }),
+    parseAmount(typed, { quantity: quantityOf(gauge.kind), unit: gauge.unit, decimalMark, what: 'a reading' }),
     field,
   );
 }

@@ -4,5 +4,6 @@ export const places = [
   { path: '/bench', name: 'Bench' },
   { path: '/stock', name: 'Stock' },
   { path: '/specs', name: 'Specs' },
+  { path: '/gauges', name: 'Gauges' },
   { path: '/shop', name: 'Shop' },
 ] as const;

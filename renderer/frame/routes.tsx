@@ -3,6 +3,9 @@ import { createHashHistory, createRootRoute, createRoute, createRouter, redirect
 import { EmptyState } from '../components/EmptyState.tsx';
 import { BenchScreen } from '../screens/bench/BenchScreen.tsx';
 import { ReadingScreen } from '../screens/bench/ReadingScreen.tsx';
+import { EditGaugeScreen } from '../screens/gauges/EditGaugeScreen.tsx';
+import { GaugeScreen } from '../screens/gauges/GaugeScreen.tsx';
+import { GaugesScreen } from '../screens/gauges/GaugesScreen.tsx';
 import { CheckInScreen } from '../screens/jobs/CheckInScreen.tsx';
 import { CheckScreen } from '../screens/jobs/CheckScreen.tsx';
 import { DoorScreen } from '../screens/jobs/DoorScreen.tsx';
@@ -222,6 +225,23 @@ const editSheet = createRoute({
   component: () => <EditSheetScreen familyId={Number(editSheet.useParams().familyId)} />,
 });
 
+const gauges = createRoute({ getParentRoute: () => root, path: '/gauges', component: GaugesScreen });
+const newGauge = createRoute({
+  getParentRoute: () => root,
+  path: '/gauges/new',
+  component: () => <EditGaugeScreen gaugeId={null} />,
+});
+const gauge = createRoute({
+  getParentRoute: () => root,
+  path: '/gauges/$gaugeId',
+  component: () => <GaugeScreen gaugeId={Number(gauge.useParams().gaugeId)} />,
+});
+const editGauge = createRoute({
+  getParentRoute: () => root,
+  path: '/gauges/$gaugeId/edit',
+  component: () => <EditGaugeScreen gaugeId={Number(editGauge.useParams().gaugeId)} />,
+});
+
 const shop = createRoute({ getParentRoute: () => root, path: '/shop', component: ShopScreen });
 
 export const router = createRouter({
@@ -259,6 +279,10 @@ export const router = createRouter({
     sheet,
     earlierSheet,
     editSheet,
+    gauges,
+    newGauge,
+    gauge,
+    editGauge,
     shop,
   ]),
   // Under app:// and on the loopback host alike there is one page; the address is what follows #.

@@ -45,7 +45,6 @@ test('takes from before name no gauge, and a gauge can be written down', async (
     offSquareDegrees: 0,
     serial: '',
     intervalDays: null,
-    isRetired: false,
     by: 1,
   });
   expect(await call('gauges.getGauge', { gaugeId })).toMatchObject({ tag: 'D1', takes: 0 });

@@ -18,7 +18,6 @@ const dial: Input<'gauges.saveGauge'> = {
   offSquareDegrees: 5,
   serial: 'S-100',
   intervalDays: 90,
-  isRetired: false,
   by: 1,
 };
 
@@ -51,7 +50,8 @@ describe('what is written down of a gauge', () => {
       checks: [],
       takes: 0,
     });
-    await call('gauges.saveGauge', { ...dial, gaugeId, permittedError: '', isRetired: true });
+    await call('gauges.retireGauge', { gaugeId, isRetired: true, by: 1 });
+    await call('gauges.saveGauge', { ...dial, gaugeId, permittedError: '' });
     expect(await gauge()).toMatchObject({ permittedError: null, isRetired: true });
     expect(await call('gauges.listGauges', {})).toHaveLength(1);
   });

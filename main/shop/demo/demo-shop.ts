@@ -3,6 +3,7 @@
 import { contract, type MethodName, type Output } from '../../../app/contract/contract.ts';
 import { dayAfter } from '../../../app/jobs/calendar-days.ts';
 import type { OpenShop } from '../../database/open-shop.ts';
+import { gaugesHandlers } from '../../gauges/gauges.handlers.ts';
 import { jobsHandlers } from '../../jobs/jobs.handlers.ts';
 import { packsHandlers } from '../../packs/packs.handlers.ts';
 import { readingsHandlers } from '../../readings/readings.handlers.ts';
@@ -10,12 +11,20 @@ import { specsHandlers } from '../../specs/specs.handlers.ts';
 import { stockHandlers } from '../../stock/stock.handlers.ts';
 import { Desk } from '../desk.ts';
 import { fillShop } from '../shop.service.ts';
+import { layOutGauges } from './demo-gauges.ts';
 import { stockTheShelves } from './demo-parts.ts';
 import { layOutOtherSteels } from './demo-plates.ts';
 import { type Caller, layOutLooseSteels, measureAsFound, moveTo, openJob } from './kx3-job.ts';
 import { kx3Sheet } from './kx3-sheet.ts';
 
-const handlers = { ...specsHandlers, ...jobsHandlers, ...packsHandlers, ...readingsHandlers, ...stockHandlers };
+const handlers = {
+  ...specsHandlers,
+  ...jobsHandlers,
+  ...packsHandlers,
+  ...readingsHandlers,
+  ...stockHandlers,
+  ...gaugesHandlers,
+};
 
 /** Calls the rooms as the dispatcher does, on a shop that no desk has open yet. */
 function callerOn(shop: OpenShop): Caller {
@@ -57,6 +66,7 @@ export async function fillDemoShop(shop: OpenShop): Promise<void> {
     by,
   });
   await layOutOtherSteels(call, by);
+  await layOutGauges(call, by, shop.clock());
   await stockTheShelves({ call, familyId, jobId, now: shop.clock(), by });
   await call('jobs.checkIn', {
     customer: { name: 'Ilse Brandvold', phone: '555 0144', email: '' },
