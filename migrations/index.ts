@@ -8,6 +8,7 @@ import * as doorToDoor from './0005-door-to-door.ts';
 import * as photos from './0006-photos.ts';
 import * as gauges from './0007-gauges.ts';
 import * as gaugeLines from './0008-gauge-lines.ts';
+import * as lists from './0009-lists.ts';
 
 export { applicationId } from './0001-one-unit.ts';
 
@@ -20,4 +21,5 @@ export const migrations: Record<string, Migration> = {
   '0006-photos': photos,
   '0007-gauges': gauges,
   '0008-gauge-lines': gaugeLines,
+  '0009-lists': lists,
 };

@@ -1,4 +1,5 @@
 // What a stage may ask for before a job moves past it: a closed list, each of which the book can test today.
+import type { ListTime } from '../specs/spec-list.ts';
 import type { ApprovalState } from './estimate.contract.ts';
 import type { CheckOfJob } from './jobs.contract.ts';
 import { missingOn } from './missing.ts';
@@ -14,6 +15,9 @@ export const needs = [
   'signed off',
   'cores settled',
   'plates measured again',
+  'teardown lists done',
+  'build lists done',
+  'final lists done',
 ] as const;
 
 export type Need = (typeof needs)[number];
@@ -30,6 +34,8 @@ export type NeedFacts = {
   readonly openCores: readonly string[];
   /** Plates that came out of its packs and were not measured since. */
   readonly unmeasuredPlates: readonly string[];
+  /** Every list of its sheet, and how many lines of it are neither good nor off with a reason. */
+  readonly lists: ReadonlyArray<{ readonly name: string; readonly when: ListTime; readonly openLines: number }>;
 };
 
 const estimateWords: Readonly<Record<ApprovalState, string | null>> = {
@@ -69,12 +75,25 @@ export function whatIsMissing(need: Need, facts: NeedFacts): string | null {
       return sayOf(facts.openCores, 'core not settled');
     case 'plates measured again':
       return sayOf(facts.unmeasuredPlates, 'came out and not measured again');
+    case 'teardown lists done':
+      return sayOf(openLists(facts, 'teardown'), 'lines open');
+    case 'build lists done':
+      return sayOf(openLists(facts, 'build'), 'lines open');
+    case 'final lists done':
+      return sayOf(openLists(facts, 'final'), 'lines open');
   }
 }
 
 function openNames(checks: readonly CheckOfJob[]): string[] {
   const open = new Set(missingOn(checks).map(({ checkId }) => checkId));
   return checks.filter((check) => open.has(check.checkId)).map(({ name }) => name);
+}
+
+/** "Forward before the snap ring (2)". */
+function openLists({ lists }: NeedFacts, when: ListTime): string[] {
+  return lists
+    .filter((list) => list.when === when && list.openLines > 0)
+    .map(({ name, openLines }) => `${name} (${openLines})`);
 }
 
 const namedAtMost = 4;

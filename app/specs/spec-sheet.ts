@@ -1,8 +1,9 @@
-// What a family should measure, as plain data: packs with ordered slots, and checks with limits.
+// What a family should measure, as plain data: packs with ordered slots, checks with limits, and lists.
 // Amounts of a check are whole base units of its quantity (nm, Pa, mN·m, µL, degrees, ones).
 import { z } from 'zod';
 import { length_nm, line, requiredLine, text } from '../contract/fields.ts';
 import { quantities, unitNames } from '../quantities/units.ts';
+import { specList } from './spec-list.ts';
 
 /** From the piston to the snap ring a pack is made of these and nothing else. */
 export const pieceKinds = ['apply plate', 'wave plate', 'steel', 'friction', 'backing plate', 'snap ring'] as const;
@@ -82,7 +83,11 @@ export const check = z.strictObject({
   sourceNote: line,
 });
 
-export const specSheet = z.strictObject({ packs: z.array(pack).max(20), checks: z.array(check).max(200) });
+export const specSheet = z.strictObject({
+  packs: z.array(pack).max(20),
+  checks: z.array(check).max(200),
+  lists: z.array(specList).max(40).default([]),
+});
 
 export type PieceKind = (typeof pieceKinds)[number];
 export type ReadingMethod = (typeof methods)[number];

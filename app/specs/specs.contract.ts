@@ -2,11 +2,15 @@
 import { z } from 'zod';
 import { id, instant, line, nothing, requiredLine } from '../contract/fields.ts';
 import { read, write } from '../contract/method.ts';
+import { listLine, specList } from './spec-list.ts';
 import { check, pack, slot, specSheet } from './spec-sheet.ts';
 
 export const savedSlot = slot.extend({ slotId: id });
 export const savedPack = pack.extend({ packId: id, slots: z.array(savedSlot) });
 export const savedCheck = check.extend({ checkId: id, packId: id.nullable() });
+
+export const savedLine = listLine.extend({ lineId: id });
+export const savedList = specList.extend({ listId: id, packId: id.nullable(), lines: z.array(savedLine) });
 
 export const revision = z.strictObject({
   revisionId: id,
@@ -20,6 +24,7 @@ export const revision = z.strictObject({
   savedBy: z.string(),
   packs: z.array(savedPack),
   checks: z.array(savedCheck),
+  lists: z.array(savedList),
 });
 
 export const specsContract = {
@@ -58,3 +63,5 @@ export type Revision = z.infer<typeof revision>;
 export type SavedPack = z.infer<typeof savedPack>;
 export type SavedSlot = z.infer<typeof savedSlot>;
 export type SavedCheck = z.infer<typeof savedCheck>;
+export type SavedList = z.infer<typeof savedList>;
+export type SavedLine = z.infer<typeof savedLine>;

@@ -5,6 +5,7 @@ import * as door from './door.service.ts';
 import { estimateHandlers } from './estimate.handlers.ts';
 import * as history from './history.service.ts';
 import { checkIn, listJobs, overrideCheck } from './jobs.service.ts';
+import * as lists from './lists-of-job.service.ts';
 import * as stages from './stages.service.ts';
 import { getJob } from './ticket.service.ts';
 
@@ -26,6 +27,8 @@ export const jobsHandlers: Handlers<'jobs'> = {
   'jobs.promiseDay': (desk, input) => desk.shop().write((writing, now) => door.promiseDay(writing, now, input)),
   'jobs.listCalls': (desk, input) => desk.shop().read((reading) => door.listCalls(reading, input)),
   'jobs.logCall': (desk, input) => desk.shop().write((writing, now) => door.logCall(writing, now, input)),
+  'jobs.listListsOfJob': (desk, input) => desk.shop().read((reading) => lists.listListsOfJob(reading, input)),
+  'jobs.answerLine': (desk, input) => desk.shop().write((writing, now) => lists.answerLine(writing, now, input)),
   'jobs.getHistory': (desk, input) => desk.shop().read((reading) => history.getHistory(reading, input)),
   'jobs.printBuildSheet': (desk, input) => history.printBuildSheet(desk.shop(), input),
   'jobs.printBenchSheet': (desk, input) => history.printBenchSheet(desk.shop(), input),

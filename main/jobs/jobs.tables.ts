@@ -1,6 +1,7 @@
 // The rows of the jobs room.
 import type { Generated } from 'kysely';
 import type { Call, Diagnosis } from '../../app/jobs/door.contract.ts';
+import type { Answer } from '../../app/jobs/list-answers.ts';
 import type { Need } from '../../app/jobs/needs.ts';
 import type { SignOff } from '../../app/jobs/stages.contract.ts';
 import type { EstimateTables } from './estimate.tables.ts';
@@ -98,6 +99,20 @@ export interface NeedsPassedOverTable {
   reason: string;
 }
 
+export interface ListAnswersTable {
+  list_answer_id: Generated<number>;
+  job_id: number;
+  list_line_id: number;
+  says: Answer['kind'];
+  words: string;
+  became: string;
+  number: number | null;
+  seconds: number | null;
+  reason: string;
+  answered_at: string;
+  answered_by: number;
+}
+
 /** Kept by triggers, as is `job_words`. */
 export interface JobsInStagesTable {
   job_id: number;
@@ -121,6 +136,7 @@ export type JobsTables = EstimateTables & {
   sign_offs: SignOffsTable;
   stage_needs: StageNeedsTable;
   needs_passed_over: NeedsPassedOverTable;
+  list_answers: ListAnswersTable;
   jobs_in_stages: JobsInStagesTable;
   job_words: JobWordsTable;
 };

@@ -10,10 +10,12 @@ import { listPacks } from '../specs/specs.repository.ts';
 import { checksOfJob } from './checks-of-job.service.ts';
 import { listIntakes, listPromises } from './door.repository.ts';
 import { getEstimate } from './estimate.service.ts';
+import { listsOfJob, openLinesOf } from './lists-of-job.service.ts';
 import { lastWorkedAt, listSignOffs, openCoresOf, unmeasuredPlatesOf } from './stages.repository.ts';
 
 type JobRow = { job_id: number; revision_id: number };
 
+const askLists: readonly Need[] = ['teardown lists done', 'build lists done', 'final lists done'];
 const askChecks: readonly Need[] = ['as-found clearances read', 'pack checks settled', 'all checks settled'];
 
 /** `checks` where they are known already; `asked` where only some needs are tested. */
@@ -37,6 +39,7 @@ export async function needFactsOf(
     unmeasuredPlates: isAsked('plates measured again')
       ? (await platesOutOf(reading, jobId)).map(({ what }) => what)
       : [],
+    lists: isAsked(...askLists) ? (await listsOfJob(reading, job)).map(openLinesOf) : [],
   };
 }
 

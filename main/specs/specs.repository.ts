@@ -2,6 +2,7 @@
 import type { Limits, PlacementRule, SpecSheet } from '../../app/specs/spec-sheet.ts';
 import type { SavedCheck, SavedPack } from '../../app/specs/specs.contract.ts';
 import type { Reading, Writing } from '../database/tables.ts';
+import { deleteLists, insertLists } from './lists.repository.ts';
 import type { ChecksTable } from './specs.tables.ts';
 
 export function findFamily(reading: Reading, familyId: number) {
@@ -123,6 +124,7 @@ export async function insertSheet(writing: Writing, revisionId: number, sheet: S
       await writing.insertInto('check_shims').values({ check_id, height_nm }).execute();
     }
   }
+  await insertLists(writing, revisionId, sheet.lists, packIds);
 }
 
 async function insertSlots(
@@ -163,8 +165,9 @@ async function insertRules(writing: Writing, packId: number, rules: readonly Pla
   }
 }
 
-/** Takes an unused revision's packs and checks away, so that a new sheet can take their place. */
+/** Takes an unused revision's packs, checks and lists away, so that a new sheet can take their place. */
 export async function deleteSheet(writing: Writing, revisionId: number): Promise<void> {
+  await deleteLists(writing, revisionId);
   const checkIds = writing.selectFrom('checks').select('check_id').where('revision_id', '=', revisionId);
   const packIds = writing.selectFrom('packs').select('pack_id').where('revision_id', '=', revisionId);
   const slotIds = writing.selectFrom('slots').select('slot_id').where('pack_id', 'in', packIds);

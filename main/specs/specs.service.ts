@@ -5,6 +5,7 @@ import type { Revision } from '../../app/specs/specs.contract.ts';
 import { accepted, found, Refused } from '../database/errors.ts';
 import type { Reading, Writing } from '../database/tables.ts';
 import { personAtWork } from '../shop/shop.service.ts';
+import { listLists } from './lists.repository.ts';
 import * as repository from './specs.repository.ts';
 
 export async function listFamilies(reading: Reading) {
@@ -44,6 +45,7 @@ export async function getRevision(
     savedBy: revision.initials,
     packs: await repository.listPacks(reading, revision.revision_id),
     checks: await repository.listChecks(reading, revision.revision_id),
+    lists: await listLists(reading, revision.revision_id),
   };
 }
 

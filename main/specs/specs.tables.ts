@@ -1,6 +1,7 @@
-// The rows of the specs room: a family's revisions with their packs, slots, rules and checks.
+// The rows of the specs room: a family's revisions with their packs, slots, rules, checks and lists.
 import type { Generated } from 'kysely';
 import type { Quantity } from '../../app/quantities/units.ts';
+import type { Asks, ListTime } from '../../app/specs/spec-list.ts';
 import type {
   HoldsFor,
   Limits,
@@ -94,6 +95,35 @@ export interface CheckShimsTable {
   height_nm: number;
 }
 
+export interface ListsTable {
+  list_id: Generated<number>;
+  revision_id: number;
+  position: number;
+  pack_id: number | null;
+  name: string;
+  gone_through: ListTime;
+  source_note: string;
+}
+
+export interface ListLinesTable {
+  list_line_id: Generated<number>;
+  list_id: number;
+  position: number;
+  words: string;
+  asks: Asks['kind'];
+  expected_count: number | null;
+  low_rpm: number | null;
+  high_rpm: number | null;
+  longest_seconds: number | null;
+}
+
+export interface ListLineOptionsTable {
+  list_line_id: number;
+  position: number;
+  words: string;
+  is_good: number;
+}
+
 export type SpecsTables = {
   families: FamiliesTable;
   revisions: RevisionsTable;
@@ -105,4 +135,7 @@ export type SpecsTables = {
   checks: ChecksTable;
   check_variants: CheckVariantsTable;
   check_shims: CheckShimsTable;
+  lists: ListsTable;
+  list_lines: ListLinesTable;
+  list_line_options: ListLineOptionsTable;
 };

@@ -201,6 +201,7 @@ describe('what is append-only cannot be changed, not even by replacing', () => {
     'study_reads',
     'method_pairs',
     'reading_traces',
+    'list_answers',
   ];
 
   test.each(tables)('%s', async (table) => {
@@ -281,6 +282,9 @@ function fillOneRowOf(connection: Sqlite.Database, table: string, jobId: number)
     insert into study_parts values (1, 1, 'pack 1');
     insert into study_people values (1, 1, 1);
     insert into study_reads values (1, 1, 1, '4 23', 685800, null, '', ${at}, 1);
+    insert into lists select 1, revision_id, 90, null, 'Converter', 'build', '' from jobs;
+    insert into list_lines values (1, 1, 1, 'Hub polished', 'tick', null, null, null, null);
+    insert into list_answers values (1, ${jobId}, 1, 'not so', '', '', null, null, 'new one comes', ${at}, 1);
     insert into method_pairs values (1, 'KX3 forward', 'feeler', 'air', 660400, 685800, '26', '27', null, '', ${at}, 1);
   `);
 }

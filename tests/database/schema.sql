@@ -185,6 +185,36 @@ begin select raise(abort, 'append-only: kit_batch_lines'); end;
 CREATE TRIGGER kit_batch_lines_no_update before update on kit_batch_lines
 begin select raise(abort, 'append-only: kit_batch_lines'); end;
 
+CREATE TRIGGER list_answers_no_delete before delete on list_answers
+begin select raise(abort, 'append-only: list_answers'); end;
+
+CREATE TRIGGER list_answers_no_update before update on list_answers
+begin select raise(abort, 'append-only: list_answers'); end;
+
+CREATE TRIGGER list_answers_to_words after insert on list_answers
+when new.says in ('written', 'changed') or new.reason <> ''
+begin
+  update job_words
+  set words = words || char(10) || concat_ws(char(10), iif(new.says in ('written', 'changed'), new.words, null), new.became, new.reason)
+  where rowid = new.job_id;
+end;
+
+CREATE TRIGGER list_lines_frozen_delete before delete on list_lines
+when exists (select 1 from lists join jobs using (revision_id) where lists.list_id = old.list_id)
+begin select raise(abort, 'frozen: list_lines'); end;
+
+CREATE TRIGGER list_lines_frozen_update before update on list_lines
+when exists (select 1 from lists join jobs using (revision_id) where lists.list_id = old.list_id)
+begin select raise(abort, 'frozen: list_lines'); end;
+
+CREATE TRIGGER lists_frozen_delete before delete on lists
+when exists (select 1 from jobs where jobs.revision_id = old.revision_id)
+begin select raise(abort, 'frozen: lists'); end;
+
+CREATE TRIGGER lists_frozen_update before update on lists
+when exists (select 1 from jobs where jobs.revision_id = old.revision_id)
+begin select raise(abort, 'frozen: lists'); end;
+
 CREATE TRIGGER method_pairs_no_delete before delete on method_pairs
 begin select raise(abort, 'append-only: method_pairs'); end;
 
@@ -748,6 +778,57 @@ CREATE TABLE label_sizes (
   height_um integer not null check (height_um between 10000 and 300000)
 ) strict;
 
+CREATE TABLE list_answers (
+  list_answer_id integer primary key,
+  job_id integer not null references jobs,
+  list_line_id integer not null references list_lines,
+  says text not null check (says in
+    ('done', 'not so', 'does not apply', 'counted', 'chosen', 'written', 'changed', 'stalled')),
+  words text not null check ((words <> '') = (says in ('chosen', 'written', 'changed'))),
+  became text not null check ((became <> '') = (says = 'changed')),
+  number integer check (number >= 0) check ((number is not null) = (says in ('counted', 'stalled'))),
+  seconds integer check (seconds > 0) check ((seconds is not null) = (says = 'stalled')),
+  reason text not null,
+  answered_at text not null,
+  answered_by integer not null references people
+) strict;
+
+CREATE TABLE list_line_options (
+  list_line_id integer not null references list_lines,
+  position integer not null,
+  words text not null check (words <> ''),
+  is_good integer not null check (is_good in (0, 1)),
+  primary key (list_line_id, position),
+  unique (list_line_id, words)
+) strict, without rowid;
+
+CREATE TABLE list_lines (
+  list_line_id integer primary key,
+  list_id integer not null references lists,
+  position integer not null,
+  words text not null check (words <> ''),
+  asks text not null check (asks in ('tick', 'count', 'choice', 'words', 'change', 'stall')),
+  expected_count integer check (expected_count >= 0) check ((expected_count is not null) = (asks = 'count')),
+  low_rpm integer check ((low_rpm is not null) = (asks = 'stall')),
+  high_rpm integer check ((high_rpm is not null) = (asks = 'stall')),
+  longest_seconds integer check (longest_seconds > 0) check ((longest_seconds is not null) = (asks = 'stall')),
+  check (low_rpm is null or low_rpm < high_rpm),
+  unique (list_id, position),
+  unique (list_id, words)
+) strict;
+
+CREATE TABLE lists (
+  list_id integer primary key,
+  revision_id integer not null references revisions,
+  position integer not null,
+  pack_id integer references packs,
+  name text not null check (name <> ''),
+  gone_through text not null check (gone_through in ('as found', 'teardown', 'build', 'final', 'delivery')),
+  source_note text not null,
+  unique (revision_id, position),
+  unique (revision_id, name)
+) strict;
+
 CREATE TABLE method_pairs (
   method_pair_id integer primary key,
   what text not null check (what <> ''),
@@ -814,7 +895,7 @@ CREATE TABLE movements (
 CREATE TABLE needs_passed_over (
   stage_entry_id integer not null references stage_entries,
   stage_id integer not null references stages,
-  need text not null check (need in ('complaint said', 'as-found clearances read', 'packs entered as found', 'date promised', 'estimate approved', 'pack checks settled', 'all checks settled', 'signed off', 'cores settled', 'plates measured again')),
+  need text not null check (need <> ''),
   what text not null check (what <> ''),
   reason text not null check (reason <> ''),
   primary key (stage_entry_id, stage_id, need)
@@ -1088,7 +1169,7 @@ CREATE TABLE stage_entries (
 
 CREATE TABLE stage_needs (
   stage_id integer not null references stages,
-  need text not null check (need in ('complaint said', 'as-found clearances read', 'packs entered as found', 'date promised', 'estimate approved', 'pack checks settled', 'all checks settled', 'signed off', 'cores settled', 'plates measured again')),
+  need text not null check (need <> ''),
   primary key (stage_id, need)
 ) strict, without rowid;
 
@@ -1229,6 +1310,8 @@ CREATE INDEX jobs_of_unit on jobs (unit_id);
 CREATE INDEX kit_batch_lines_of_part on kit_batch_lines (part_id);
 
 CREATE INDEX kit_lines_of_part on kit_lines (part_id);
+
+CREATE INDEX list_answers_of_job on list_answers (job_id, list_line_id);
 
 CREATE INDEX mock_ups_of_piece on mock_up_pieces (piece_id);
 

@@ -27,6 +27,12 @@ const revisionOf = (sheet: SpecSheet): Revision => ({
     slots: pack.slots.map((slot, place) => ({ ...slot, slotId: 100 * index + place + 1 })),
   })),
   checks: sheet.checks.map((check, index) => ({ ...check, checkId: index + 1, packId: null })),
+  lists: sheet.lists.map((list, index) => ({
+    ...list,
+    listId: index + 1,
+    packId: null,
+    lines: list.lines.map((line, place) => ({ ...line, lineId: 100 * index + place + 1 })),
+  })),
 });
 const shop = { shopName: 'Harrow Lane Transmission', lengthUnit: 'thou', paper: 'letter' } as const;
 

@@ -215,4 +215,5 @@ const torques: Check[] = (
 export const kx3Sheet: SpecSheet = {
   packs,
   checks: [...clearances, ...mechanical, ...circuits, ...pressures, cooler, ...torques],
+  lists: [],
 };

@@ -23,7 +23,7 @@ import { type TypedSheet, typedSheet } from './typed-sheet.ts';
 import { useSteady } from './use-steady.ts';
 
 /** A row of the sheet: one at a time is open. */
-export type Row = { readonly kind: 'pack' | 'check'; readonly key: number };
+export type Row = { readonly kind: 'pack' | 'check' | 'list'; readonly key: number };
 
 /** What the packs and the checks of the sheet are edited with. */
 export type Editing = {

@@ -1,15 +1,20 @@
 // What a typed sheet means, or what is wrong with it and where: the same readings stand beside the fields and at Save.
 import { accept, type Result, refuse } from '../../../app/base/result.ts';
 import { unitNamed } from '../../../app/quantities/units.ts';
+import { parseAsks } from '../../../app/specs/asks-text.ts';
 import { parseHeights } from '../../../app/specs/heights-text.ts';
 import { parseLimits } from '../../../app/specs/limits-text.ts';
+import { lineProblem, listProblem } from '../../../app/specs/list-problems.ts';
 import { checkProblem, packProblem } from '../../../app/specs/sheet-problems.ts';
+import type { ListLine, SpecList } from '../../../app/specs/spec-list.ts';
 import type { Check, Pack, PlacementRule, Slot, SpecSheet } from '../../../app/specs/spec-sheet.ts';
 import {
   type Figures,
   heightField,
   limitsField,
   type TypedCheck,
+  type TypedLine,
+  type TypedList,
   type TypedPack,
   type TypedRule,
   type TypedSheet,
@@ -91,18 +96,51 @@ export function readCheck(
   return sound(value, { whole: checkProblem(value, sheet.packs) });
 }
 
+export function readLine(line: TypedLine): Typed<ListLine, 'words' | 'expects'> {
+  const asks = parseAsks(line.kind, line.expects);
+  const words = line.words.trim();
+  if (words === '' || !asks.ok) {
+    return unread({ words: words === '' ? 'Say what is looked at.' : null, expects: said(asks) });
+  }
+  const value = { words, asks: asks.value };
+  return sound(value, { expects: lineProblem(value) });
+}
+
+export function readList(list: TypedList, sheet: TypedSheet): Typed<SpecList, 'name' | 'whole'> {
+  const lines = list.lines.map(readLine);
+  const name = list.name.trim();
+  const wrong = lines.findIndex((line) => line.value === null);
+  if (name === '' || wrong >= 0) {
+    return unread({
+      name: name === '' ? 'Give the list a name.' : null,
+      whole: wrong >= 0 ? `Line ${wrong + 1}: ${firstOf(lines[wrong])}` : null,
+    });
+  }
+  const pack = sheet.packs.find(({ key }) => key === list.packKey);
+  const { when, sourceNote } = list;
+  const value = { name, when, packName: pack?.name.trim() ?? null, lines: valuesOf(lines), sourceNote };
+  return sound(value, { whole: listProblem(value, sheet.packs) });
+}
+
 /** What keeps a sheet from being read, and whose row it is. */
-export type SheetProblem = { readonly kind: 'pack' | 'check'; readonly key: number; readonly sentence: string };
+export type SheetProblem = {
+  readonly kind: 'pack' | 'check' | 'list';
+  readonly key: number;
+  readonly sentence: string;
+};
 
 /** The sheet to save, or what has to be put right first, in order. */
 export function readSheet(sheet: TypedSheet): { value: SpecSheet | null; problems: readonly SheetProblem[] } {
   const packs = sheet.packs.map((pack) => readPack(pack, sheet));
   const checks = sheet.checks.map((check) => readCheck(check, sheet));
+  const lists = sheet.lists.map((list) => readList(list, sheet));
   const problems = [
     ...packs.flatMap((read, index) => problemOf('pack', sheet.packs[index]!, read)),
     ...checks.flatMap((read, index) => problemOf('check', sheet.checks[index]!, read)),
+    ...lists.flatMap((read, index) => problemOf('list', sheet.lists[index]!, read)),
   ];
-  const value = problems.length === 0 ? { packs: valuesOf(packs), checks: valuesOf(checks) } : null;
+  const value =
+    problems.length === 0 ? { packs: valuesOf(packs), checks: valuesOf(checks), lists: valuesOf(lists) } : null;
   return { value, problems };
 }
 

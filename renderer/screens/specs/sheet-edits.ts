@@ -31,10 +31,16 @@ export function changePack(sheet: TypedSheet, pack: TypedPack): TypedSheet {
   return { ...sheet, packs: replaced(sheet.packs, pack) };
 }
 
-/** Its checks stay and belong to no pack. */
+/** Its checks and lists stay and belong to no pack. */
 export function removePack(sheet: TypedSheet, key: number): TypedSheet {
-  const checks = sheet.checks.map((check) => (check.packKey === key ? { ...check, packKey: null } : check));
-  return { ...sheet, packs: without(sheet.packs, key), checks };
+  const freed = <T extends { readonly packKey: number | null }>(row: T): T =>
+    row.packKey === key ? { ...row, packKey: null } : row;
+  return {
+    ...sheet,
+    packs: without(sheet.packs, key),
+    checks: sheet.checks.map(freed),
+    lists: sheet.lists.map(freed),
+  };
 }
 
 /** Slots of these kinds in place of what the pack held; steels and a selective ring are what is swapped. */

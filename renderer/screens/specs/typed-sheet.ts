@@ -3,9 +3,11 @@ import type { DecimalMark } from '../../../app/quantities/format-amount.ts';
 import type { AmountField } from '../../../app/quantities/parse-amount.ts';
 import { type LengthUnit, unitNamed } from '../../../app/quantities/units.ts';
 import type { Settings } from '../../../app/shop/shop.contract.ts';
+import { asksText } from '../../../app/specs/asks-text.ts';
 import { exactText } from '../../../app/specs/exact-text.ts';
 import { heightsText } from '../../../app/specs/heights-text.ts';
 import { limitsText } from '../../../app/specs/limits-text.ts';
+import type { Asks, ListLine, SpecList } from '../../../app/specs/spec-list.ts';
 import type { Check, Pack, PieceKind, PlacementRule, Slot } from '../../../app/specs/spec-sheet.ts';
 import type { Revision } from '../../../app/specs/specs.contract.ts';
 import type { PackPattern } from './pack-pattern.ts';
@@ -51,6 +53,15 @@ export type TypedCheck = Key &
     readonly shims: string;
   };
 
+/** What it expects stands as typed: "4", "smooth, scored (off)", "2100-2400, 5 s". */
+export type TypedLine = Key & { readonly words: string; readonly kind: Asks['kind']; readonly expects: string };
+
+export type TypedList = Key &
+  Pick<SpecList, 'name' | 'when' | 'sourceNote'> & {
+    readonly packKey: number | null;
+    readonly lines: readonly TypedLine[];
+  };
+
 /** What bare figures mean, as it was when editing began: a setting changed since must not change what was typed. */
 export type Figures = { readonly lengthUnit: LengthUnit; readonly decimalMark: DecimalMark };
 
@@ -60,6 +71,7 @@ export type TypedSheet = Figures & {
   readonly sourceNote: string;
   readonly packs: readonly TypedPack[];
   readonly checks: readonly TypedCheck[];
+  readonly lists: readonly TypedList[];
   readonly lastKey: number;
 };
 
@@ -105,8 +117,20 @@ export function typedSheet(revision: Revision, settings: Settings): TypedSheet {
       shims: heightsText(check.shims_nm, washersField(check, figures)),
     };
   });
+  const lists = revision.lists.map(
+    ({ name, when, packName, lines, sourceNote }): TypedList => ({
+      key: key(),
+      ...{ name, when, sourceNote },
+      packKey: packKeys.get(packName ?? '') ?? null,
+      lines: lines.map((line) => typedLine(line, key())),
+    }),
+  );
   const basis = { number: revision.number, savedAt: revision.savedAt };
-  return { ...figures, basis, sourceNote: revision.sourceNote, packs, checks, lastKey };
+  return { ...figures, basis, sourceNote: revision.sourceNote, packs, checks, lists, lastKey };
+}
+
+export function typedLine({ words, asks }: ListLine, key: number): TypedLine {
+  return { key, words, kind: asks.kind, expects: asksText(asks) };
 }
 
 function typedPack(pack: Pack, figures: Figures, key: () => number): TypedPack {

@@ -1,0 +1,38 @@
+// The lists of a job: every line of its sheet's lists with what was answered to it, and where it stands.
+import { z } from 'zod';
+import { id, instant, line } from '../contract/fields.ts';
+import { read, write } from '../contract/method.ts';
+import { listTimes } from '../specs/spec-list.ts';
+import { savedLine, savedList } from '../specs/specs.contract.ts';
+import { answer, lineStandings } from './list-answers.ts';
+
+const given = z.strictObject({ answer, reason: line, at: instant, by: z.string() });
+
+export const lineOfJob = savedLine.extend({
+  /** The newest answer. */
+  given: given.nullable(),
+  /** How many answers stood before it. */
+  earlier: z.int().nonnegative(),
+  standing: z.enum(lineStandings),
+  /** Good, does not apply, or off with a reason. */
+  isSettled: z.boolean(),
+});
+
+export const listOfJob = savedList.extend({ lines: z.array(lineOfJob) });
+
+export const listsContract = {
+  'jobs.listListsOfJob': read(
+    'the lists a job is gone through by, with their answers; those of one time, or all',
+    z.strictObject({ jobId: id, when: z.enum(listTimes).nullable().default(null) }),
+    z.array(listOfJob),
+  ),
+  'jobs.answerLine': write(
+    'answer a line of a list; the newest answer counts, a reason says why it stands when it is off',
+    z.strictObject({ jobId: id, lineId: id, answer, reason: line.default(''), by: id }),
+    z.strictObject({ standing: z.enum(lineStandings), isSettled: z.boolean() }),
+  ),
+} as const;
+
+export type ListOfJob = z.infer<typeof listOfJob>;
+export type LineOfJob = z.infer<typeof lineOfJob>;
+export type GivenAnswer = z.infer<typeof given>;
