@@ -1,9 +1,10 @@
 // Taking photos in, one after the other: each is made small in the window and kept before the next begins.
-import { useEffect, useState } from 'react';
+import { useState } from 'react';
 import { useAtBench } from '../../frame/at-bench.ts';
+import { pictureFiles } from '../../pictures/picture-files.ts';
+import { shrinkPhoto } from '../../pictures/shrink-photo.ts';
 import { call } from '../../rpc/client.ts';
 import { useWrite } from '../../rpc/use-write.ts';
-import { shrinkPhoto } from './shrink-photo.ts';
 
 export type PhotoSource = {
   readonly name: string;
@@ -37,9 +38,7 @@ export function useAddPhotos(jobId: number) {
 }
 
 export function sourcesOf(files: Iterable<File>): PhotoSource[] {
-  return [...files]
-    .filter((file) => file.type.startsWith('image/') || /\.(heic|heif)$/i.test(file.name))
-    .map((file) => ({ name: file.name, folderName: null, open: async () => file }));
+  return pictureFiles(files).map((file) => ({ name: file.name, folderName: null, open: async () => file }));
 }
 
 /** Sources for files of the phone's folder. */
@@ -52,18 +51,4 @@ export function sourceInFolder(file: { name: string; folderName: string }): Phot
       return new Blob([Uint8Array.from(atob(base64), (letter) => letter.charCodeAt(0))]);
     },
   };
-}
-
-/** Calls `take` with the pictures of whatever is pasted while the screen is open. */
-export function usePastedPhotos(take: (files: readonly File[]) => void): void {
-  useEffect(() => {
-    const paste = (event: ClipboardEvent) => {
-      const files = [...(event.clipboardData?.files ?? [])];
-      if (files.length === 0) return;
-      event.preventDefault();
-      take(files);
-    };
-    document.addEventListener('paste', paste);
-    return () => document.removeEventListener('paste', paste);
-  }, [take]);
 }
