@@ -57,6 +57,7 @@ export class LiveLine {
       const line = await this.#openSource();
       if (this.#isLeft) return await line.close();
       this.#line = line;
+      this.#standing = 'open';
       this.#heardAt = this.#readAt = this.#now();
       this.#reader = { ...this.#reader, pending: freshReader.pending };
       this.#every(newsEvery_ms, () => this.#news());
