@@ -4,6 +4,7 @@ import { done, id, instant, line, requiredLine, text } from '../contract/fields.
 import { read, write } from '../contract/method.ts';
 import { customer } from '../customers/customers.contract.ts';
 import { phases, verdict } from '../readings/readings.contract.ts';
+import { exported, exportInto } from '../shop/export.contract.ts';
 import { methods } from '../specs/spec-sheet.ts';
 import { savedCheck } from '../specs/specs.contract.ts';
 import { unit, uses } from '../units/units.contract.ts';
@@ -141,6 +142,11 @@ export const jobsContract = {
     'the build report as a PDF',
     z.strictObject({ jobId: id, copy: z.enum(copies), paper: z.enum(['letter', 'A4']).optional() }),
     z.strictObject({ fileName: z.string(), pdfBase64: z.string() }),
+  ),
+  'jobs.exportJob': read(
+    'one job as a folder: its papers, its photos, its readings and all that was written down of it',
+    z.strictObject({ jobId: id, folder: exportInto }),
+    exported,
   ),
 } as const;
 

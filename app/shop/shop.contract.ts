@@ -2,6 +2,8 @@
 import { z } from 'zod';
 import { done, id, instant, length_nm, line, nothing, requiredLine } from '../contract/fields.ts';
 import { read, write } from '../contract/method.ts';
+import { exportContract } from './export.contract.ts';
+import { findContract } from './find.contract.ts';
 
 export const person = z.strictObject({
   personId: id,
@@ -53,6 +55,8 @@ export const shopState = z.discriminatedUnion('open', [
 ]);
 
 export const shopContract = {
+  ...exportContract,
+  ...findContract,
   'shop.getShop': read('what is open: the shop, its people and settings', nothing, shopState),
   'shop.createShop': write(
     'start an empty shop file with its first person',

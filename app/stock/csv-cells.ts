@@ -4,8 +4,8 @@ import type { DecimalMark } from '../quantities/format-amount.ts';
 export const csvDelimiters = [',', ';', '\t', '|'] as const;
 export type CsvDelimiter = (typeof csvDelimiters)[number];
 
-/** A number is written as it is; text may be anything. */
-export type CsvCell = string | number;
+/** A number and a figure, its digits already written out, stand as they are; text may be anything. */
+export type CsvCell = string | number | { readonly figure: string };
 
 // Spreadsheets take = + - @ for the start of a formula, some of them also in full width, after blanks, quotes or marks that
 // cannot be seen; a tab or a line break at the front lets what follows begin a cell.
@@ -35,12 +35,18 @@ export function delimiterFor(decimalMark: DecimalMark): CsvDelimiter {
  * Windows reads “±” as two letters of its own code page.
  */
 export function writeCsv(rows: ReadonlyArray<readonly CsvCell[]>, delimiter: CsvDelimiter): string {
-  const lines = rows.map((cells) => cells.map((cell) => writeCell(cell, delimiter)).join(delimiter));
-  return `\ufeff${lines.map((line) => `${line}\r\n`).join('')}`;
+  return byteOrderMark + writeCsvRows(rows, delimiter);
+}
+
+export const byteOrderMark = '\ufeff';
+
+/** Rows to stand after others of the same file. */
+export function writeCsvRows(rows: ReadonlyArray<readonly CsvCell[]>, delimiter: CsvDelimiter): string {
+  return rows.map((cells) => `${cells.map((cell) => writeCell(cell, delimiter)).join(delimiter)}\r\n`).join('');
 }
 
 function writeCell(cell: CsvCell, delimiter: CsvDelimiter): string {
-  const text = typeof cell === 'number' ? String(cell) : guardCell(cell);
+  const text = typeof cell === 'string' ? guardCell(cell) : typeof cell === 'number' ? String(cell) : cell.figure;
   const needsQuotes = text.includes(delimiter) || /["\r\n]/.test(text) || text.startsWith('\ufeff');
   return needsQuotes ? `"${text.replaceAll('"', '""')}"` : text;
 }

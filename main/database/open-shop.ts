@@ -18,6 +18,8 @@ export type OpenShop = {
   readonly clock: Clock;
   /** Runs `act` on one unchanging view of the file. */
   read<T>(act: (reading: Reading) => Promise<T>): Promise<T>;
+  /** The same over a connection of its own: a long read that keeps nobody waiting. */
+  readApart<T>(act: (reading: Reading) => Promise<T>): Promise<T>;
   /** Runs `act` in one transaction: all of it is kept, or nothing when it throws. */
   write<T>(act: (writing: Writing, now: string) => Promise<T>): Promise<T>;
   /** Copies the file, whole and checked, into the backup folder. */
@@ -95,26 +97,24 @@ function assertSound(connection: Sqlite.Database): void {
 function lend(connection: Sqlite.Database, database: Kysely<Tables>, backupFolder: string, clock: Clock): OpenShop {
   // Changes only when another connection writes.
   let seenVersion = connection.pragma('data_version', { simple: true });
-  // `begin immediate` takes the write lock at once, so a second window waits instead of failing half way.
-  const inside = <T>(begin: string, act: (executor: Kysely<Tables>) => Promise<T>): Promise<T> =>
-    database.connection().execute(async (executor) => {
-      await sql.raw(begin).execute(executor);
-      try {
-        const value = await act(executor);
-        await sql.raw('commit').execute(executor);
-        return value;
-      } catch (thrown) {
-        if (connection.inTransaction) await sql.raw('rollback').execute(executor);
-        throw thrown;
-      }
-    });
   return {
     file: connection.name,
     backupFolder,
     clock,
-    read: (act) => inside('begin', act),
+    read: (act) => inside(connection, database, 'begin', act),
+    readApart: async (act) => {
+      const apart = openConnection(connection.name, 'read');
+      try {
+        return await inside(apart, queriesOn(apart), 'begin', act);
+      } finally {
+        apart.close();
+      }
+    },
+    // `begin immediate` takes the write lock at once, so a second window waits instead of failing half way.
     write: (act) =>
-      inside('begin immediate', (executor) => act(executor as Kysely<Tables> & { writes: true }, clock())),
+      inside(connection, database, 'begin immediate', (executor) =>
+        act(executor as Kysely<Tables> & { writes: true }, clock()),
+      ),
     backUp: () => backUp(connection, backupFolder, clock()),
     wasWrittenElsewhere: () => {
       const version = connection.pragma('data_version', { simple: true });
@@ -126,4 +126,23 @@ function lend(connection: Sqlite.Database, database: Kysely<Tables>, backupFolde
       await database.destroy();
     },
   };
+}
+
+function inside<T>(
+  connection: Sqlite.Database,
+  database: Kysely<Tables>,
+  begin: 'begin' | 'begin immediate',
+  act: (executor: Kysely<Tables>) => Promise<T>,
+): Promise<T> {
+  return database.connection().execute(async (executor) => {
+    await sql.raw(begin).execute(executor);
+    try {
+      const value = await act(executor);
+      await sql.raw('commit').execute(executor);
+      return value;
+    } catch (thrown) {
+      if (connection.inTransaction) await sql.raw('rollback').execute(executor);
+      throw thrown;
+    }
+  });
 }

@@ -4,6 +4,7 @@ import { printBuildReport } from './build-report.service.ts';
 import * as door from './door.service.ts';
 import { estimateHandlers } from './estimate.handlers.ts';
 import * as history from './history.service.ts';
+import { exportJob } from './job-export.service.ts';
 import { checkIn, listJobs, overrideCheck } from './jobs.service.ts';
 import * as lists from './lists-of-job.service.ts';
 import * as stages from './stages.service.ts';
@@ -33,5 +34,6 @@ export const jobsHandlers: Handlers<'jobs'> = {
   'jobs.printBuildSheet': (desk, input) => history.printBuildSheet(desk.shop(), input),
   'jobs.printBenchSheet': (desk, input) => history.printBenchSheet(desk.shop(), input),
   'jobs.overrideCheck': (desk, input) => desk.shop().write((writing, now) => overrideCheck(writing, now, input)),
+  'jobs.exportJob': (desk, input) => exportJob(desk.shop(), input),
   'jobs.printBuildReport': (desk, input) => printBuildReport(desk.shop(), input),
 };

@@ -35,7 +35,10 @@ export function listStageEntries(reading: Reading, jobId: number) {
 }
 
 /** Jobs by what is written down of them, newest first. Every word must be held somewhere; none holds for all. */
-export function listJobs(reading: Reading, filter: { words: readonly string[]; includeClosed: boolean }) {
+export function listJobs(
+  reading: Reading,
+  filter: { words: readonly string[]; includeClosed: boolean; limit: number },
+) {
   const [word, ...more] = filter.words;
   const number = word !== undefined && more.length === 0 && /^[1-9]\d{0,8}$/.test(word) ? Number(word) : null;
   const isIndexed = (word: string) => [...word].length >= 3;
@@ -83,7 +86,7 @@ export function listJobs(reading: Reading, filter: { words: readonly string[]; i
       // A number typed alone is the job's own before it is a piece of anything else.
       .$if(number !== null, (query) => query.orderBy((row) => row('jobs.number', '=', number), 'desc'))
       .orderBy('jobs.job_id', 'desc')
-      .limit(500)
+      .limit(filter.limit)
       .execute()
   );
 }

@@ -3,7 +3,10 @@ import { readdirSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Handlers } from '../rpc/handler.ts';
 import { fillDemoShop } from './demo/demo-shop.ts';
+import type { Desk } from './desk.ts';
+import { findAnything } from './find-anything.service.ts';
 import { addPerson, changeSettings, fillShop, getShop, retirePerson } from './shop.service.ts';
+import { ShopExport } from './shop-export.service.ts';
 
 export const shopHandlers: Handlers<'shop'> = {
   'shop.getShop': async (desk) => {
@@ -35,7 +38,22 @@ export const shopHandlers: Handlers<'shop'> = {
   'shop.addPerson': (desk, input) => desk.shop().write((writing) => addPerson(writing, input)),
   'shop.retirePerson': (desk, input) => desk.shop().write((writing, now) => retirePerson(writing, now, input)),
   'shop.backUp': async (desk) => ({ file: await desk.shop().backUp() }),
+  'shop.findAnything': (desk, input) => desk.shop().read((reading) => findAnything(reading, input)),
+  'shop.exportEverything': (desk, input) => exportOf(desk).run(desk.shop(), input),
+  'shop.getExport': async (desk) => exportOf(desk).progress(),
+  'shop.stopExport': async (desk) => {
+    exportOf(desk).stop();
+    return {};
+  },
 };
+
+const exports = new WeakMap<Desk, ShopExport>();
+
+function exportOf(desk: Desk): ShopExport {
+  const known = exports.get(desk) ?? new ShopExport();
+  exports.set(desk, known);
+  return known;
+}
 
 function newestFileTime(folder: string): string | null {
   try {
