@@ -13,5 +13,5 @@ export function createQueryClient(): QueryClient {
 
 /** Reads again, on every `changed`, what is on the screen. Gives back what ends it. */
 export function followChanges(queryClient: QueryClient): () => void {
-  return transport.subscribe(() => void queryClient.invalidateQueries());
+  return transport.subscribe('changed', () => void queryClient.invalidateQueries());
 }

@@ -127,4 +127,40 @@ describe('a call crosses as it would in the desktop window', () => {
     });
     expect(await heard).toContain('event: changed');
   });
+
+  test('what a gauge says reaches the window, until the line is left', async () => {
+    const { to, enter, call, desk } = await hostWithShop();
+    const cookie = await enter();
+    const { lineId } = await call('indicators.addLine', {
+      source: 'practice',
+      name: 'Practice',
+      practice: 'steady',
+      pattern: '{number}',
+      unit: 'mm',
+      isReversed: false,
+      step_nm: 1000,
+      stillWithin_steps: 5,
+      stillFor_ms: 500,
+      every_ms: 20,
+    });
+    let listening: ReturnType<typeof request> | undefined;
+    const told = new Promise<string>((hear, failed) => {
+      listening = request(to('/events'), { headers: { cookie } }, (response) => {
+        response.setEncoding('utf8');
+        response.on('data', (text: string) => {
+          if (text.includes('event: gauge')) hear(text);
+          else void call('indicators.hearLine', { lineId });
+        });
+      });
+      listening.on('error', failed);
+      listening.end();
+    });
+    const news = JSON.parse(/^data: (.*)$/m.exec(await told)?.[1] ?? '');
+    expect(news).toMatchObject({ lineId, standing: 'open', garbled: 0 });
+    expect(news.samples[0]).toEqual([expect.any(Number), 0]);
+    const closed = new Promise((hear) => desk.lines.onNews(({ standing }) => standing === 'closed' && hear(standing)));
+    listening?.destroy();
+    await call('indicators.leaveLine', { lineId });
+    expect(await closed).toBe('closed');
+  });
 });

@@ -42,9 +42,11 @@ async function start(): Promise<void> {
     }
     return dispatch(desk, method as Parameters<typeof dispatch>[1], input);
   });
-  desk.onChange(() => {
-    for (const window of BrowserWindow.getAllWindows()) window.webContents.send('changed');
-  });
+  const tell = (what: 'changed' | 'gauge', news?: unknown) => {
+    for (const window of BrowserWindow.getAllWindows()) window.webContents.send(what, news);
+  };
+  desk.onChange(() => tell('changed'));
+  desk.lines.onNews((news) => tell('gauge', news));
   const stopWatching = desk.watchOthers(1000);
   app.on('will-quit', () => {
     stopWatching();

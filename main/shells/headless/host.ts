@@ -83,8 +83,11 @@ export async function startHost(desk: Desk, rendererFolder: string, port = 0): P
   function events(request: IncomingMessage, response: ServerResponse): void {
     response.writeHead(200, { 'content-type': 'text/event-stream' });
     response.write(': listening\n\n');
-    const stop = desk.onChange(() => response.write('event: changed\ndata: \n\n'));
-    request.on('close', stop);
+    const stops = [
+      desk.onChange(() => response.write('event: changed\ndata: \n\n')),
+      desk.lines.onNews((news) => response.write(`event: gauge\ndata: ${JSON.stringify(news)}\n\n`)),
+    ];
+    request.on('close', () => stops.map((stop) => stop()));
   }
 
   await new Promise<void>((listening, failed) => {
