@@ -9,6 +9,7 @@ import * as photos from './0006-photos.ts';
 import * as gauges from './0007-gauges.ts';
 import * as gaugeLines from './0008-gauge-lines.ts';
 import * as lists from './0009-lists.ts';
+import * as findings from './0010-findings.ts';
 
 export { applicationId } from './0001-one-unit.ts';
 
@@ -22,4 +23,5 @@ export const migrations: Record<string, Migration> = {
   '0007-gauges': gauges,
   '0008-gauge-lines': gaugeLines,
   '0009-lists': lists,
+  '0010-findings': findings,
 };

@@ -13,6 +13,7 @@ export const actKinds = [
   'reading',
   'misread',
   'decision',
+  'finding',
   'part',
   'core',
   'estimate',

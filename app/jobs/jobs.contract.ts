@@ -10,6 +10,7 @@ import { savedCheck } from '../specs/specs.contract.ts';
 import { unit, uses } from '../units/units.contract.ts';
 import { blankDiagnosis, diagnosis, doorContract, intake, promise } from './door.contract.ts';
 import { estimateContract } from './estimate.contract.ts';
+import { findingsContract } from './findings.contract.ts';
 import { historyContract } from './history.contract.ts';
 import { listsContract } from './lists.contract.ts';
 import { missingNeed, passedOver, signOff, stage, stagesContract } from './stages.contract.ts';
@@ -107,6 +108,7 @@ export const jobsContract = {
   ...doorContract,
   ...historyContract,
   ...listsContract,
+  ...findingsContract,
   'jobs.listJobs': read(
     'jobs of which anything written down holds each of these words or parts of words, newest first, 500 at most',
     z.strictObject({ text: line, includeClosed: z.boolean() }),

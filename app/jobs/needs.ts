@@ -16,6 +16,7 @@ export const needs = [
   'cores settled',
   'plates measured again',
   'teardown lists done',
+  'findings decided',
   'build lists done',
   'final lists done',
 ] as const;
@@ -35,6 +36,8 @@ export type NeedFacts = {
   /** Plates that came out of its packs and were not measured since. */
   readonly unmeasuredPlates: readonly string[];
   /** Every list of its sheet, and how many lines of it are neither good nor off with a reason. */
+  /** Parts found at teardown that nobody decided on. */
+  readonly undecided: readonly string[];
   readonly lists: ReadonlyArray<{ readonly name: string; readonly when: ListTime; readonly openLines: number }>;
 };
 
@@ -75,6 +78,8 @@ export function whatIsMissing(need: Need, facts: NeedFacts): string | null {
       return sayOf(facts.openCores, 'core not settled');
     case 'plates measured again':
       return sayOf(facts.unmeasuredPlates, 'came out and not measured again');
+    case 'findings decided':
+      return sayOf(facts.undecided, 'reuse, replace or machine is not decided');
     case 'teardown lists done':
       return sayOf(openLists(facts, 'teardown'), 'lines open');
     case 'build lists done':

@@ -105,6 +105,9 @@ export const reading = z.strictObject({
   air: amount.nullable(),
   /** What it says, in base units: the clearance, the middle of goes and stops, bore minus shaft, the drop. */
   value: amount.nullable(),
+  /** The two numbers it lies between, where two were typed: bore and shaft, start and end, the dial at either end. */
+  first: amount.nullable(),
+  second: amount.nullable(),
   isAirOnly: z.boolean(),
   /** Said back at once: "27.0 thou · 0.686 mm". */
   saidBack: z.string(),

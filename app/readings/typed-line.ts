@@ -31,7 +31,12 @@ export type TypedReading =
       readonly waver: number;
     }
   | { readonly method: 'feeler'; readonly goes: number; readonly stops: number; readonly feel: '' | 'tight' | 'easy' }
-  | { readonly method: 'dial' | 'direct' | 'count' | 'drop'; readonly amount: number };
+  | {
+      readonly method: 'dial' | 'direct' | 'count' | 'drop';
+      readonly amount: number;
+      /** Both numbers, where two were typed: bore and shaft, start and end, the dial at either end. */
+      readonly between?: { readonly first: number; readonly second: number };
+    };
 
 const inch_nm = 25_400_000;
 const metre_nm = 1_000_000_000;
@@ -203,7 +208,7 @@ function parseAmountLine(
       : typed;
   const whats = { dial: 'a travel', direct: 'a size', count: 'a count', drop: 'a pressure' };
   const amounts: number[] = [];
-  for (const part of numbersOf(text)) {
+  for (const part of inInches(numbersOf(text), field)) {
     const amount = parseAmount(part, amountField(field, whats[method]));
     if (!amount.ok) return amount;
     amounts.push(amount.value);
@@ -227,5 +232,12 @@ function parseAmountLine(
       ? refuse('negative', `“${typed.trim()}”: the shaft is larger than the bore; type the bore first.`)
       : refuse('negative', `“${typed.trim()}”: the pressure rose; type the pressure at the start first.`);
   }
-  return accept({ method, amount });
+  return accept({ method, amount, between: { first, second } });
+}
+
+// A bore and a shaft off an inch micrometer, "1.5025 1.5000". Nothing at a bench reads thousandths of a thou, so such
+// a pair can only be inches.
+function inInches(numbers: readonly string[], { method, unit }: LineField): readonly string[] {
+  const isPair = method === 'direct' && unit === 'thou' && numbers.length === 2;
+  return isPair && numbers.every((each) => /^\d*[.,]\d{3,}$/.test(each)) ? numbers.map((each) => `${each}in`) : numbers;
 }

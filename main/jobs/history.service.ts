@@ -22,7 +22,9 @@ import { listPacks } from '../specs/specs.repository.ts';
 import { getRevision } from '../specs/specs.service.ts';
 import { paintInWorker } from '../workers/paint-paper.ts';
 import { listCalls, listIntakes, listPromises } from './door.repository.ts';
+import { findingsOnRecord } from './findings.service.ts';
 import * as repository from './history.repository.ts';
+import { tellFinding } from './history-of-findings.ts';
 import { listOverrides, listStageEntries } from './jobs.repository.ts';
 import { getJobRow } from './jobs.service.ts';
 import { listPassedOver, listSignOffs } from './stages.repository.ts';
@@ -41,6 +43,7 @@ export async function getHistory(reading: Reading, { jobId }: { jobId: number })
     ...(await stockActs(reading, jobId)),
     ...(await moneyActs(reading, jobId, settings)),
     ...(await photoActs(reading, jobId)),
+    ...(await findingActs(reading, jobId, settings)),
   ];
   // What was written at the same instant stays in the order above.
   return acts
@@ -195,6 +198,11 @@ async function mockUpActs(reading: Reading, job: Job, settings: Settings): Promi
 async function photoActs(reading: Reading, jobId: number): Promise<Told[]> {
   const photos = await listPhotos(reading, { jobId });
   return photos.map(({ at, by, caption }) => ({ at, by, kind: 'photo', says: 'Photo taken in', more: caption }));
+}
+
+async function findingActs(reading: Reading, jobId: number, settings: Settings): Promise<Told[]> {
+  const findings = await findingsOnRecord(reading, { jobId });
+  return findings.flatMap((finding) => tellFinding(finding, settings));
 }
 
 async function stockActs(reading: Reading, jobId: number): Promise<Told[]> {

@@ -3,6 +3,7 @@ import type { Handlers } from '../rpc/handler.ts';
 import { printBuildReport } from './build-report.service.ts';
 import * as door from './door.service.ts';
 import { estimateHandlers } from './estimate.handlers.ts';
+import { findingsHandlers } from './findings.handlers.ts';
 import * as history from './history.service.ts';
 import { exportJob } from './job-export.service.ts';
 import { checkIn, listJobs, overrideCheck } from './jobs.service.ts';
@@ -12,6 +13,7 @@ import { getJob } from './ticket.service.ts';
 
 export const jobsHandlers: Handlers<'jobs'> = {
   ...estimateHandlers,
+  ...findingsHandlers,
   'jobs.listStages': (desk) => desk.shop().read(stages.listStages),
   'jobs.changeStageNeeds': (desk, input) => desk.shop().write((writing) => stages.changeStageNeeds(writing, input)),
   'jobs.listMissing': (desk, input) => desk.shop().read((reading) => stages.listMissing(reading, input)),

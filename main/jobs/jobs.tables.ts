@@ -5,6 +5,7 @@ import type { Answer } from '../../app/jobs/list-answers.ts';
 import type { Need } from '../../app/jobs/needs.ts';
 import type { SignOff } from '../../app/jobs/stages.contract.ts';
 import type { EstimateTables } from './estimate.tables.ts';
+import type { FindingsTables } from './findings.tables.ts';
 
 export interface StagesTable {
   stage_id: Generated<number>;
@@ -125,7 +126,9 @@ export interface JobWordsTable {
   words: string;
 }
 
-export type JobsTables = EstimateTables & {
+type TablesOfPages = EstimateTables & FindingsTables;
+
+export type JobsTables = TablesOfPages & {
   stages: StagesTable;
   jobs: JobsTable;
   stage_entries: StageEntriesTable;

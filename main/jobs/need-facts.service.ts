@@ -10,6 +10,7 @@ import { listPacks } from '../specs/specs.repository.ts';
 import { checksOfJob } from './checks-of-job.service.ts';
 import { listIntakes, listPromises } from './door.repository.ts';
 import { getEstimate } from './estimate.service.ts';
+import { listUndecided } from './findings.repository.ts';
 import { listsOfJob, openLinesOf } from './lists-of-job.service.ts';
 import { lastWorkedAt, listSignOffs, openCoresOf, unmeasuredPlatesOf } from './stages.repository.ts';
 
@@ -38,6 +39,9 @@ export async function needFactsOf(
     openCores: isAsked('cores settled') ? (await coresOpenOn(reading, jobId)).map(({ what }) => what) : [],
     unmeasuredPlates: isAsked('plates measured again')
       ? (await platesOutOf(reading, jobId)).map(({ what }) => what)
+      : [],
+    undecided: isAsked('findings decided')
+      ? (await listUndecided(reading, jobId)).map(({ part, pack_name }) => [pack_name ?? '', part].join(' ').trim())
       : [],
     lists: isAsked(...askLists) ? (await listsOfJob(reading, job)).map(openLinesOf) : [],
   };

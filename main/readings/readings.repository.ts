@@ -132,6 +132,7 @@ export async function insertReading(
   const { reading } = row;
   const air = reading.method === 'air' ? reading : undefined;
   const feeler = reading.method === 'feeler' ? reading : undefined;
+  const between = 'between' in reading ? reading.between : undefined;
   const { reading_id } = await writing
     .insertInto('readings')
     .values({
@@ -148,6 +149,8 @@ export async function insertReading(
       stops_amount: feeler?.stops ?? null,
       feel: feeler?.feel ?? '',
       amount: 'amount' in reading ? reading.amount : null,
+      first_amount: between?.first ?? null,
+      second_amount: between?.second ?? null,
       supersedes_id: row.supersedesId,
       reason: row.reason,
       taken_at: row.now,

@@ -229,6 +229,8 @@ function readingOf(
     push: line.push_amount,
     air: line.air_amount,
     value: valueOfReading(typed),
+    first: line.first_amount,
+    second: line.second_amount,
     isAirOnly: line.is_air_only === 1,
     saidBack: sayBack(typed, field),
     at: line.taken_at,

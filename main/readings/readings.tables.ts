@@ -47,6 +47,8 @@ export interface ReadingsTable {
   stops_amount: number | null;
   feel: '' | 'tight' | 'easy';
   amount: number | null;
+  first_amount: number | null;
+  second_amount: number | null;
   supersedes_id: number | null;
   reason: string;
   taken_at: string;

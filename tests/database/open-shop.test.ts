@@ -195,6 +195,11 @@ describe('what is append-only cannot be changed, not even by replacing', () => {
     'gauge_checks',
     'gauge_check_points',
     'take_gauges',
+    'findings',
+    'finding_cards',
+    'finding_decisions',
+    'finding_photos',
+    'finding_lines',
     'studies',
     'study_parts',
     'study_people',
@@ -285,6 +290,13 @@ function fillOneRowOf(connection: Sqlite.Database, table: string, jobId: number)
     insert into lists select 1, revision_id, 90, null, 'Converter', 'build', '' from jobs;
     insert into list_lines values (1, 1, 1, 'Hub polished', 'tick', null, null, null, null);
     insert into list_answers values (1, ${jobId}, 1, 'not so', '', '', null, null, 'new one comes', ${at}, 1);
+    insert into findings values (1, ${jobId});
+    insert into finding_cards values (1, 1, 'pump bushing', null, null, null, 'worn', null, '', null, '', 0, '', ${at}, 1);
+    insert into finding_decisions values (1, 1, 'replace', '', ${at}, 1);
+    insert into photos values
+      (1, ${jobId}, '${'a'.repeat(64)}', '${'b'.repeat(64)}', 4, 3, '', null, 0, null, ${at}, 1, null);
+    insert into finding_photos values (1, 1, 1, 1, ${at}, 1);
+    insert into finding_lines values (1, 1, ${at}, 1);
     insert into method_pairs values (1, 'KX3 forward', 'feeler', 'air', 660400, 685800, '26', '27', null, '', ${at}, 1);
   `);
 }

@@ -1,3 +1,12 @@
+CREATE VIEW findings_as_known as
+select findings.job_id, finding_cards.*, decision
+from findings
+join finding_cards on finding_card_id =
+  (select max(newest.finding_card_id) from finding_cards as newest where newest.finding_id = findings.finding_id)
+join finding_decisions on finding_decision_id =
+  (select max(newest.finding_decision_id) from finding_decisions as newest where newest.finding_id = findings.finding_id)
+where is_withdrawn = 0;
+
 CREATE VIEW gauges_as_known as
 select gauges.kind, gauge_cards.*
 from gauges join gauge_cards on gauge_card_id =
@@ -121,6 +130,42 @@ begin select raise(abort, 'append-only: estimates'); end;
 
 CREATE TRIGGER estimates_no_update before update on estimates
 begin select raise(abort, 'append-only: estimates'); end;
+
+CREATE TRIGGER finding_cards_no_delete before delete on finding_cards
+begin select raise(abort, 'append-only: finding_cards'); end;
+
+CREATE TRIGGER finding_cards_no_update before update on finding_cards
+begin select raise(abort, 'append-only: finding_cards'); end;
+
+CREATE TRIGGER finding_cards_to_words after insert on finding_cards
+when not exists (select 1 from job_words where rowid = (select job_id from findings where finding_id = new.finding_id) and instr(words, char(10) || new.part || char(10) || new.note) > 0)
+begin
+  update job_words set words = words || char(10) || new.part || char(10) || new.note where rowid = (select job_id from findings where finding_id = new.finding_id);
+end;
+
+CREATE TRIGGER finding_decisions_no_delete before delete on finding_decisions
+begin select raise(abort, 'append-only: finding_decisions'); end;
+
+CREATE TRIGGER finding_decisions_no_update before update on finding_decisions
+begin select raise(abort, 'append-only: finding_decisions'); end;
+
+CREATE TRIGGER finding_lines_no_delete before delete on finding_lines
+begin select raise(abort, 'append-only: finding_lines'); end;
+
+CREATE TRIGGER finding_lines_no_update before update on finding_lines
+begin select raise(abort, 'append-only: finding_lines'); end;
+
+CREATE TRIGGER finding_photos_no_delete before delete on finding_photos
+begin select raise(abort, 'append-only: finding_photos'); end;
+
+CREATE TRIGGER finding_photos_no_update before update on finding_photos
+begin select raise(abort, 'append-only: finding_photos'); end;
+
+CREATE TRIGGER findings_no_delete before delete on findings
+begin select raise(abort, 'append-only: findings'); end;
+
+CREATE TRIGGER findings_no_update before update on findings
+begin select raise(abort, 'append-only: findings'); end;
 
 CREATE TRIGGER gauge_cards_no_delete before delete on gauge_cards
 begin select raise(abort, 'append-only: gauge_cards'); end;
@@ -615,6 +660,58 @@ CREATE TABLE families (
   name text not null unique check (name <> '')
 ) strict;
 
+CREATE TABLE finding_cards (
+  finding_card_id integer primary key,
+  finding_id integer not null references findings,
+  part text not null check (part <> ''),
+  pack_id integer references packs,
+  slot_id integer references slots,
+  place text check (place in ('piston end', 'middle', 'ring end')),
+  condition text not null check (condition in ('good', 'worn', 'burnt', 'glazed', 'flaked', 'warped', 'heat-spotted',
+    'scored', 'cracked', 'loose', 'stuck', 'leaking', 'broken', 'missing')),
+  thickness_nm integer check (thickness_nm > 0),
+  thickness_typed text not null check ((thickness_typed = '') = (thickness_nm is null)),
+  check_id integer references checks,
+  note text not null,
+  is_withdrawn integer not null check (is_withdrawn in (0, 1)),
+  reason text not null check (is_withdrawn = 0 or reason <> ''),
+  written_at text not null,
+  written_by integer not null references people,
+  check (pack_id is not null or (slot_id is null and place is null)),
+  check (slot_id is null or place is not null)
+) strict;
+
+CREATE TABLE finding_decisions (
+  finding_decision_id integer primary key,
+  finding_id integer not null references findings,
+  decision text not null check (decision in ('not decided yet', 'reuse', 'replace', 'machine')),
+  note text not null,
+  decided_at text not null,
+  decided_by integer not null references people
+) strict;
+
+CREATE TABLE finding_lines (
+  finding_id integer not null references findings,
+  job_line_id integer not null references job_lines,
+  linked_at text not null,
+  linked_by integer not null references people,
+  primary key (finding_id, job_line_id)
+) strict, without rowid;
+
+CREATE TABLE finding_photos (
+  finding_photo_id integer primary key,
+  finding_id integer not null references findings,
+  photo_id integer not null references photos,
+  is_pinned integer not null check (is_pinned in (0, 1)),
+  pinned_at text not null,
+  pinned_by integer not null references people
+) strict;
+
+CREATE TABLE findings (
+  finding_id integer primary key,
+  job_id integer not null references jobs
+) strict;
+
 CREATE TABLE gauge_cards (
   gauge_card_id integer primary key,
   gauge_id integer not null references gauges,
@@ -1066,7 +1163,10 @@ CREATE TABLE readings (
   supersedes_id integer unique references readings,
   reason text not null default '',
   taken_at text not null,
-  taken_by integer not null references people,
+  taken_by integer not null references people, first_amount integer
+  check (first_amount is null or method in ('dial', 'direct', 'drop')), second_amount integer
+  check ((second_amount is null) = (first_amount is null)
+    and (second_amount is null or amount = abs(first_amount - second_amount))),
   check ((air_amount is not null) = (method = 'air')),
   check (method = 'air' or push_amount is null),
   check (method <> 'air' or push_amount is not null or is_air_only or is_zeroed_again),
@@ -1288,6 +1388,16 @@ CREATE INDEX cores_of_job on cores (job_id);
 CREATE INDEX deposits_of_job on deposits (job_id, amount_cents);
 
 CREATE INDEX estimate_lines_of_line on estimate_lines (job_line_id);
+
+CREATE INDEX finding_cards_by_part on finding_cards (part);
+
+CREATE INDEX finding_cards_of_finding on finding_cards (finding_id);
+
+CREATE INDEX finding_decisions_of_finding on finding_decisions (finding_id);
+
+CREATE INDEX finding_photos_of_finding on finding_photos (finding_id);
+
+CREATE INDEX findings_of_job on findings (job_id);
 
 CREATE INDEX gauge_cards_of_gauge on gauge_cards (gauge_id);
 

@@ -19,6 +19,7 @@ const nothing: NeedFacts = {
   isSignedOff: false,
   openCores: ['converter'],
   unmeasuredPlates: [],
+  undecided: [],
   lists: [],
 };
 

@@ -95,6 +95,12 @@ describe('the other ways of reading', () => {
     expect(total('1.5025 1.5000 in', direct)).toBeCloseTo(2.5, 9);
     expect(total('1.5025-1.5000 in', direct)).toBeCloseTo(2.5, 9);
     expect(total('1502.5 1500', direct)).toBeCloseTo(2.5, 9);
+    // 1.5025 in is 38 163 500 nm, 1.5000 in 38 100 000.
+    for (const typed of ['1.5025 1.5000', '1.5025-1.5000', '1502.5 1500', '1.5025 1.5000 in']) {
+      expect(read(typed, direct)).toMatchObject({ between: { first: 38_163_500, second: 38_100_000 } });
+    }
+    expect(total('82.5 80', direct)).toBeCloseTo(2.5, 9);
+    expect(read('2.5', direct)).not.toHaveProperty('between');
     expect(asked('1.5 1.6 in', direct)).toBe('negative');
   });
 

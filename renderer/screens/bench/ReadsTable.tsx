@@ -5,7 +5,7 @@ import { useAtCheck } from './at-check.ts';
 import styles from './ReadsTable.module.css';
 import { spotName, spotsOf, standingReadings } from './reading-plan.ts';
 
-export type ReadLine = Pick<Reading, 'push' | 'air' | 'value' | 'isAirOnly'>;
+export type ReadLine = Pick<Reading, 'push' | 'air' | 'first' | 'second' | 'value' | 'isAirOnly'>;
 
 export type ReadsTableProps = {
   take: Take;
@@ -16,6 +16,7 @@ export type ReadsTableProps = {
 export function ReadsTable({ take, typing = null }: ReadsTableProps) {
   const { check, words } = useAtCheck();
   const isByAir = take.method === 'air';
+  const pair = pairNames(take.method);
   const spots = Math.max(spotsOf(take, check), ...take.readings.map((reading) => reading.spot));
   const standing = standingReadings(take);
   const rows = Array.from({ length: spots }, (_, index) => index + 1).flatMap((spot) => {
@@ -24,6 +25,7 @@ export function ReadsTable({ take, typing = null }: ReadsTableProps) {
     const shown: (ReadLine | null)[] = isTyped ? [...lines, typing.line] : lines.length > 0 ? lines : [null];
     return shown.map((line, index) => ({ spot, index, line, isNow: isTyped && index === shown.length - 1 }));
   });
+  const isPaired = rows.some(({ line }) => line?.first != null);
   const { evaluation } = take;
   const amount = (each: number | null) => (each === null ? '' : words.short(each));
   return (
@@ -33,6 +35,12 @@ export function ReadsTable({ take, typing = null }: ReadsTableProps) {
           <ColumnHead>{spots === 1 ? 'read' : 'spot'}</ColumnHead>
           {isByAir && <ColumnHead isNumber>push</ColumnHead>}
           {isByAir && <ColumnHead isNumber>air</ColumnHead>}
+          {isPaired &&
+            pair.map((name) => (
+              <ColumnHead key={name} isNumber>
+                {name}
+              </ColumnHead>
+            ))}
           <ColumnHead isNumber>{check.packId === null ? words.unit || 'count' : 'clearance'}</ColumnHead>
         </tr>
       </thead>
@@ -42,6 +50,8 @@ export function ReadsTable({ take, typing = null }: ReadsTableProps) {
             <RowHead isQuiet={!isNow}>{spots === 1 ? index + 1 : `${spot}, ${spotName(spot, check.spots)}`}</RowHead>
             {isByAir && <Cell isNumber>{amount(line?.push ?? null)}</Cell>}
             {isByAir && <Cell isNumber>{amount(line?.air ?? null)}</Cell>}
+            {isPaired && <Cell isNumber>{amount(line?.first ?? null)}</Cell>}
+            {isPaired && <Cell isNumber>{amount(line?.second ?? null)}</Cell>}
             <Cell isNumber isStrong>
               {line?.isAirOnly ? 'air only' : amount(line?.value ?? null)}
             </Cell>
@@ -52,12 +62,17 @@ export function ReadsTable({ take, typing = null }: ReadsTableProps) {
         <tfoot>
           <tr>
             <RowHead>mean</RowHead>
-            {isByAir && <Cell isNumber />}
-            {isByAir && <Cell isNumber />}
+            {(isByAir || isPaired) && <Cell columns={2} />}
             <Cell isNumber>{words.full(evaluation.feelerBias?.meanAsRead ?? evaluation.mean)}</Cell>
           </tr>
         </tfoot>
       )}
     </Table>
   );
+}
+
+/** What the two numbers of one line are, where two were typed. */
+function pairNames(method: Take['method']): readonly [string, string] {
+  if (method === 'direct') return ['bore', 'shaft'];
+  return method === 'drop' ? ['start', 'end'] : ['one end', 'other end'];
 }

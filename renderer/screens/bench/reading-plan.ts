@@ -16,15 +16,22 @@ export type ReadingPlan = {
 };
 
 const stagesBeforeTeardown = 2;
+const stagesBeforeBuild = 4;
+
+/** A bushing, a pump gear, a ring: measured in the hand, so only once it is apart. */
+export function isHardPart({ packId, method, quantity }: Pick<CheckOfJob, 'packId' | 'method' | 'quantity'>): boolean {
+  return packId === null && method === 'direct' && quantity === 'length';
+}
 
 /** The likeliest plan: as found before anything came apart, a quick one in mock-up, else final. */
 export function firstPlan({ job, check, pack, takes, lastSetup }: AtCheck): ReadingPlan {
   const last = takes.at(-1);
   const stage = job.stages.findIndex((each) => each.stageId === job.stageId);
   const isApart = stage >= stagesBeforeTeardown || job.packs.some((each) => each.mockUpNumber !== null);
+  const isTooLate = isHardPart(check) ? stage >= stagesBeforeBuild : isApart;
   const isRebuilt = pack !== null && last !== undefined && !isOfThePackNow(last, pack);
   const isStillMockUp = last?.phase === 'mock-up' && last.evaluation.verdict.word !== 'in';
-  const isAsFound = !last && !isApart && check.quantity !== 'torque';
+  const isAsFound = !last && !isTooLate && check.quantity !== 'torque';
   const phase = isAsFound ? 'as found' : isRebuilt || isStillMockUp ? 'mock-up' : 'final';
   return {
     phase,

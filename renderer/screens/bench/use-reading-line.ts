@@ -26,7 +26,7 @@ type ReadingLineInput = {
 export type ReadingLine = {
   readonly typed: string;
   /** What it says, as far as it is understood. */
-  readonly reading: Pick<Reading, 'push' | 'air' | 'value' | 'isAirOnly'> | null;
+  readonly reading: Pick<Reading, 'push' | 'air' | 'first' | 'second' | 'value' | 'isAirOnly'> | null;
   readonly commit: () => void;
   /** While it is asked whether a lone number by air is the air alone or the whole. */
   readonly answers: readonly BenchKey[];
@@ -108,6 +108,7 @@ export function useReadingLine({ draftOf, method, setup, isZeroedAgain, write }:
 
 function amountsOf(reading: TypedReading) {
   const value = valueOfReading(reading);
-  if (reading.method !== 'air') return { push: null, air: null, value, isAirOnly: false };
-  return { push: reading.push, air: reading.air, value, isAirOnly: reading.isAirOnly };
+  const { first, second } = ('between' in reading && reading.between) || { first: null, second: null };
+  if (reading.method !== 'air') return { push: null, air: null, first, second, value, isAirOnly: false };
+  return { push: reading.push, air: reading.air, first, second, value, isAirOnly: reading.isAirOnly };
 }
