@@ -3,6 +3,7 @@ import { z } from 'zod';
 import { done, id, instant, line, nothing, requiredLine } from '../contract/fields.ts';
 import { read, write } from '../contract/method.ts';
 import { quantities, unitNames } from '../quantities/units.ts';
+import { methods } from '../specs/spec-sheet.ts';
 import { gaugeKinds } from './gauge-kinds.ts';
 import { standingWords } from './gauge-standing.ts';
 
@@ -93,6 +94,11 @@ export const registerContract = {
       by: id,
     }),
     z.strictObject({ gaugeCheckId: id }),
+  ),
+  'gauges.lastGauge': read(
+    'the gauge to offer as "same as last time": of the newest take of this job that was read this way',
+    z.strictObject({ jobId: id, method: z.enum(methods) }),
+    z.strictObject({ gaugeId: id, tag: z.string() }).nullable(),
   ),
 } as const;
 

@@ -8,7 +8,14 @@ import type { BudgetLine } from '../statistics/uncertainty-budget.ts';
 import { enoughPairs } from './feeler-bias.ts';
 import type { FirstHarmonic } from './first-harmonic.ts';
 import { boundsOf, judgeTake, type Sureness } from './judge-take.ts';
-import { feelerBiasLine, readQuality } from './method-budget.ts';
+import {
+  feelerBiasLine,
+  leafLine,
+  micrometerLine,
+  offSquareLine,
+  permittedErrorLine,
+  readQuality,
+} from './method-budget.ts';
 import type { Evaluation, Setup } from './readings.contract.ts';
 import type { FeelerFigures, TakeFigures } from './take-figures.ts';
 import { type TypedReading, valueOfReading } from './typed-line.ts';
@@ -149,7 +156,10 @@ function budgetLine(take: TakeToEvaluate, line: BudgetLine & { share: number }):
   return { name, basis: basisOf(take.figures, name), standardUncertainty, share };
 }
 
-function basisOf({ repeatability, feeler }: TakeFigures, name: string): string {
+function basisOf({ repeatability, feeler, gauge }: TakeFigures, name: string): string {
+  if (name === offSquareLine) return `${gauge?.tag ?? ''}, too much only`;
+  const isOfGauge = gauge !== null && gauge.permittedError !== null;
+  if (isOfGauge && [permittedErrorLine, leafLine, micrometerLine].includes(name)) return gauge.tag;
   if (name === feelerBiasLine) return `${feeler?.pairs ?? 0} pairs`;
   if (name !== repeatabilityLine) return '';
   if (!repeatability) return 'these reads alone';

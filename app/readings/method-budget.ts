@@ -3,8 +3,8 @@ import type { ReadingMethod } from '../specs/spec-sheet.ts';
 import { type BudgetLine, rectangular } from '../statistics/uncertainty-budget.ts';
 import { airLines, dialRounding } from './clearance-by-air.ts';
 import type { Setup } from './readings.contract.ts';
-import type { FeelerFigures, TakeFigures } from './take-figures.ts';
-import type { TypedReading } from './typed-line.ts';
+import type { FeelerFigures, GaugeFigures, TakeFigures } from './take-figures.ts';
+import { type TypedReading, valueOfReading } from './typed-line.ts';
 import type { ReadQuality } from './values-at-spots.ts';
 
 /** JCGM 100:2008 6.2.2: about 95 of 100. */
@@ -12,6 +12,12 @@ const coverage = 0.95;
 
 /** The line of a feeler reading that was put in terms of air. */
 export const feelerBiasLine = 'feeler bias';
+
+/** The lines that the gauge itself brings. */
+export const permittedErrorLine = 'dial permitted error';
+export const leafLine = 'leaf permitted error';
+export const micrometerLine = 'micrometer';
+export const offSquareLine = 'dial out of square';
 
 /** What one reading by this method is worth by the figures the take leans on, in nanometres. */
 export function readQuality(
@@ -22,7 +28,11 @@ export function readQuality(
 ): ReadQuality {
   return {
     repeatability: figures.repeatability,
-    fixedLines: [...linesOfMethod(method, figures, setup), ...linesOfReadings(method, readings)],
+    fixedLines: [
+      ...linesOfMethod(method, figures, setup),
+      ...offSquareLines(figures.gauge, readings),
+      ...linesOfReadings(method, readings),
+    ],
     // Leaves bracket the gap, so a feeler reading is sure of its bracket even when nothing was read twice.
     standsAlone: method === 'feeler',
     coverage,
@@ -30,24 +40,41 @@ export function readQuality(
 }
 
 function linesOfMethod(method: ReadingMethod, figures: TakeFigures, setup: Setup | null): BudgetLine[] {
+  const permittedError = figures.gauge?.permittedError ?? null;
   switch (method) {
     case 'air':
       return airLines({
         handForceHalfWidth: figures.handForceHalfWidth_nm,
         baseOnPumpHalfWidth: setup?.dialBase === 'pump or lower drum' ? figures.baseOnPumpHalfWidth_nm : 0,
         dialResolution: figures.dialResolution_nm,
-        // The shop's gauges are not in the book yet; their permitted error comes with them.
-        dialPermittedError: 0,
+        dialPermittedError: permittedError ?? 0,
       });
     case 'dial':
-      return [typeB('dial resolution', dialRounding(figures.dialResolution_nm))];
+      return [
+        typeB('dial resolution', dialRounding(figures.dialResolution_nm)),
+        typeB(permittedErrorLine, rectangular(permittedError ?? 0)),
+      ];
     case 'direct':
-      return [typeB('micrometer', figures.micrometerUncertainty_nm)];
+      // What is stated for this one stands in place of what the shop states for any.
+      return [
+        typeB(micrometerLine, permittedError === null ? figures.micrometerUncertainty_nm : rectangular(permittedError)),
+      ];
     case 'feeler':
-      return biasLines(figures.feeler);
+      return [...biasLines(figures.feeler), typeB(leafLine, rectangular(permittedError ?? 0))];
     default:
       return [];
   }
+}
+
+/**
+ * Out of square by up to α a dial shows the travel over its cosine: too much by up to r·(1 − cos α), never too little.
+ * The reading is left as it was read, so the error is taken about it: the root mean square of anything from nothing to
+ * the most, most/√3 (JCGM 100:2008 4.3.7, 4.3.8 and F.2.4.5).
+ */
+function offSquareLines(gauge: GaugeFigures | null, readings: readonly TypedReading[]): BudgetLine[] {
+  if (gauge === null || gauge.offSquareDegrees === 0) return [];
+  const longest = Math.max(0, ...readings.map((reading) => Math.abs(valueOfReading(reading) ?? 0)));
+  return [typeB(offSquareLine, rectangular(longest * (1 - Math.cos((gauge.offSquareDegrees * Math.PI) / 180))))];
 }
 
 function biasLines(feeler: FeelerFigures | null): BudgetLine[] {

@@ -128,6 +128,8 @@ export const take = z.strictObject({
   mockUpNumber: z.int().nonnegative().nullable(),
   note: line,
   setup: setup.nullable(),
+  /** What read it; null where nobody said. */
+  gauge: z.strictObject({ gaugeId: id, tag: z.string() }).nullable(),
   startedAt: instant,
   by: z.string(),
   readings: z.array(reading),
@@ -173,6 +175,7 @@ export const readingsContract = {
       /** How it is read; left out, the way the spec means it. Another way is judged with a remark. */
       method: z.enum(methods).optional(),
       setup: setup.nullable().describe('needed by air'),
+      gaugeId: id.nullable().default(null).describe('which gauge reads it; none is allowed'),
       note: line.describe('what was changed before it: "bushing changed", "washer 78.0"'),
       by: id,
     }),

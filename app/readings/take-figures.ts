@@ -21,7 +21,19 @@ export type TakeFigures = Pick<
   readonly repeatability: ShopRepeatability | null;
   /** Only for a feeler where the check is meant by air. */
   readonly feeler: FeelerFigures | null;
+  /** What read it, where somebody said. */
+  readonly gauge: GaugeFigures | null;
 };
+
+/** Of a gauge when a take with it began; the error in base units of what it reads. */
+export type GaugeFigures = {
+  readonly tag: string;
+  readonly permittedError: number | null;
+  readonly offSquareDegrees: number;
+};
+
+/** A gauge that reads a take which begins now. */
+export type NamedGauge = GaugeFigures & { readonly isDial: boolean; readonly resolution: number };
 
 /** Readings of the same pack in the same state, by this person's feeler and by air; a bias once they are enough. */
 export type FeelerFigures = { readonly pairs: number; readonly bias: FeelerBias | null };
@@ -58,20 +70,32 @@ export function figuresNow(
   method: ReadingMethod,
   settings: Settings,
   learned: LearnedFigures,
+  gauge: NamedGauge | null = null,
 ): TakeFigures {
+  const dialResolution_nm =
+    gauge?.isDial && check.quantity === 'length' ? gauge.resolution : settings.dialResolution_nm;
   return {
     repeatability:
       check.quantity === 'length' && isPooled(method) && learned.repeats
-        ? notFinerThanRead(method, shopRepeatability(statedRepeatability(method, settings), learned.repeats), settings)
+        ? notFinerThanRead(
+            method,
+            shopRepeatability(statedRepeatability(method, settings), learned.repeats),
+            dialResolution_nm,
+          )
         : null,
     handForceHalfWidth_nm: settings.handForceHalfWidth_nm,
     baseOnPumpHalfWidth_nm: settings.baseOnPumpHalfWidth_nm,
-    dialResolution_nm: settings.dialResolution_nm,
+    dialResolution_nm,
     micrometerUncertainty_nm: settings.micrometerUncertainty_nm,
     repeatLimit_nm: settings.repeatLimit_nm,
     unevenLimit_nm: settings.unevenLimit_nm,
     decisionRule: settings.decisionRule,
     feeler: learned.feelerAboveAir && feelerFigures(learned.feelerAboveAir),
+    gauge: gauge && {
+      tag: gauge.tag,
+      permittedError: gauge.permittedError,
+      offSquareDegrees: gauge.offSquareDegrees,
+    },
   };
 }
 
@@ -82,7 +106,7 @@ export function figuresNow(
 function notFinerThanRead(
   method: PooledMethod,
   repeatability: ShopRepeatability,
-  { dialResolution_nm }: Settings,
+  dialResolution_nm: number,
 ): ShopRepeatability {
   const finest = method === 'direct' ? 0 : roundingOf(dialResolution_nm);
   return repeatability.from === 'stated'

@@ -1,14 +1,18 @@
 // The register of gauges: write one down, check it, and say whether it can be relied on.
-import { type GaugeKind, quantityOf, unitsOfKind } from '../../app/gauges/gauge-kinds.ts';
+import { fits, type GaugeKind, mayStandOffSquare, quantityOf, unitsOfKind } from '../../app/gauges/gauge-kinds.ts';
 import { gaugeStanding } from '../../app/gauges/gauge-standing.ts';
 import { judgeCheck } from '../../app/gauges/judge-check.ts';
 import type { Gauge, GaugeCheck } from '../../app/gauges/register.contract.ts';
 import { parseAmount } from '../../app/quantities/parse-amount.ts';
+import type { Quantity } from '../../app/quantities/units.ts';
+import type { NamedGauge } from '../../app/readings/take-figures.ts';
 import type { Settings } from '../../app/shop/shop.contract.ts';
+import type { ReadingMethod } from '../../app/specs/spec-sheet.ts';
 import { accepted, found, Refused } from '../database/errors.ts';
 import type { Reading, Writing } from '../database/tables.ts';
 import { getSettings, personAtWork } from '../shop/shop.service.ts';
 import * as repository from './register.repository.ts';
+import { lastGaugeOfJob } from './take-gauges.repository.ts';
 
 /** `today` is yyyy-mm-dd where this machine stands. */
 export async function listGauges(reading: Reading, today: string): Promise<Gauge[]> {
@@ -93,6 +97,40 @@ export async function saveGauge(
     written_by: input.by,
   });
   return { gaugeId };
+}
+
+/** The gauge a take is to be read with: one that fits and is still in use. */
+export async function gaugeAtHand(
+  reading: Reading,
+  gaugeId: number,
+  check: { readonly name: string; readonly quantity: Quantity },
+  method: ReadingMethod,
+): Promise<NamedGauge & { readonly gaugeId: number }> {
+  const gauge = found(await repository.findGauge(reading, gaugeId), 'gauge');
+  if (gauge.is_retired === 1) throw new Refused('retired', `${gauge.tag} is retired: take another.`, 'gaugeId');
+  if (!fits(gauge.kind, method, check.quantity)) {
+    throw new Refused(
+      'gauge',
+      `${gauge.tag} is a ${gauge.kind}: it does not read ${check.name} by ${method}.`,
+      'gaugeId',
+    );
+  }
+  return {
+    gaugeId,
+    tag: gauge.tag,
+    permittedError: gauge.permitted_error_amount,
+    offSquareDegrees: gauge.off_square_degrees,
+    isDial: mayStandOffSquare(gauge.kind),
+    resolution: gauge.resolution_amount,
+  };
+}
+
+export async function lastGauge(
+  reading: Reading,
+  input: { jobId: number; method: ReadingMethod },
+): Promise<{ gaugeId: number; tag: string } | null> {
+  const last = await lastGaugeOfJob(reading, input.jobId, input.method);
+  return last ? { gaugeId: last.gauge_id, tag: last.tag } : null;
 }
 
 /** Not offered any more, or again; what it has read stays. */

@@ -17,6 +17,8 @@ import type { ReadingMethod } from '../../app/specs/spec-sheet.ts';
 import type { SavedCheck } from '../../app/specs/specs.contract.ts';
 import { accepted, found, Refused } from '../database/errors.ts';
 import type { Reading, Writing } from '../database/tables.ts';
+import { gaugeAtHand } from '../gauges/register.service.ts';
+import { findGaugeOfTake, insertGaugeOfTake } from '../gauges/take-gauges.repository.ts';
 import { keepTrace } from '../indicators/indicators.service.ts';
 import { checkOfJobRow, getJobRow, jobAtWork } from '../jobs/jobs.service.ts';
 import { newestMockUpId } from '../packs/packs.repository.ts';
@@ -73,6 +75,7 @@ export async function startTake(
     mode: 'quick' | 'final';
     method?: ReadingMethod | undefined;
     setup: Setup | null;
+    gaugeId: number | null;
     note: string;
     by: number;
   },
@@ -91,9 +94,11 @@ export async function startTake(
     check.packId === null || input.phase === 'as found'
       ? null
       : ((await newestMockUpId(writing, input.jobId, check.packId)) ?? null);
-  const figures = await figuresAtStart(writing, check, method, input.by);
+  const gauge = input.gaugeId === null ? null : await gaugeAtHand(writing, input.gaugeId, check, method);
+  const figures = await figuresAtStart(writing, check, method, input.by, gauge);
   const takeId = await repository.insertTake(writing, { ...input, method, mockUpId, now });
   await insertTakeFigures(writing, takeId, figures);
+  if (gauge) await insertGaugeOfTake(writing, takeId, gauge);
   return { takeId };
 }
 
@@ -184,6 +189,7 @@ async function takeOfRow(
   settings: Settings,
 ): Promise<Take> {
   const setup = row.setup_id === null ? null : ((await repository.findSetup(reading, row.setup_id)) ?? null);
+  const gauge = await findGaugeOfTake(reading, row.take_id);
   const rows = await repository.listReadings(reading, row.take_id);
   const notes = await repository.listSpotNotes(reading, row.take_id);
   const field = lineField(check, row.method, setup, settings);
@@ -199,6 +205,7 @@ async function takeOfRow(
     mockUpNumber: row.phase === 'as found' && check.packId !== null ? 0 : row.mock_up_number,
     note: row.note,
     setup,
+    gauge: gauge ? { gaugeId: gauge.gauge_id, tag: gauge.tag } : null,
     startedAt: row.started_at,
     by: row.initials,
     readings: lines.map(({ line, typed }) => readingOf(line, typed, field)),

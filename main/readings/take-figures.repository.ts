@@ -2,6 +2,7 @@
 import type { OwnRead, PairableTake } from '../../app/readings/own-reads.ts';
 import type { PooledMethod, TakeFigures } from '../../app/readings/take-figures.ts';
 import type { Reading, Writing } from '../database/tables.ts';
+import { findGaugeOfTake } from '../gauges/take-gauges.repository.ts';
 import { typedReadingOf } from './readings.repository.ts';
 
 /**
@@ -39,6 +40,7 @@ export async function insertTakeFigures(writing: Writing, takeId: number, figure
 
 /** Every take has its figures since the moment it began. */
 export async function getTakeFigures(reading: Reading, takeId: number): Promise<TakeFigures> {
+  const gauge = await findGaugeOfTake(reading, takeId);
   const row = await reading
     .selectFrom('take_figures')
     .selectAll()
@@ -71,6 +73,9 @@ export async function getTakeFigures(reading: Reading, takeId: number): Promise<
                 ? null
                 : { value: bias_nm, standardUncertainty: row.feeler_bias_standard_uncertainty_nm ?? 0 },
           },
+    gauge: gauge
+      ? { tag: gauge.tag, permittedError: gauge.permitted_error_amount, offSquareDegrees: gauge.off_square_degrees }
+      : null,
   };
 }
 

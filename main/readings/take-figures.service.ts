@@ -2,7 +2,13 @@
 import { feelerAboveAir, ownRepeats } from '../../app/readings/own-reads.ts';
 import type { OwnRepeatability } from '../../app/readings/readings.contract.ts';
 import { enoughDegreesOfFreedom, type OwnRepeats } from '../../app/readings/repeatability.ts';
-import { figuresNow, isPooled, type PooledMethod, type TakeFigures } from '../../app/readings/take-figures.ts';
+import {
+  figuresNow,
+  isPooled,
+  type NamedGauge,
+  type PooledMethod,
+  type TakeFigures,
+} from '../../app/readings/take-figures.ts';
 import type { ReadingMethod } from '../../app/specs/spec-sheet.ts';
 import type { SavedCheck } from '../../app/specs/specs.contract.ts';
 import type { Reading } from '../database/tables.ts';
@@ -15,15 +21,17 @@ export async function figuresAtStart(
   check: SavedCheck,
   method: ReadingMethod,
   personId: number,
+  gauge: NamedGauge | null,
 ): Promise<TakeFigures> {
   const isLength = check.quantity === 'length';
-  return figuresNow(check, method, await getSettings(reading), {
+  const learned = {
     repeats: isLength && isPooled(method) ? await repeatsOf(reading, method) : null,
     feelerAboveAir:
       method === 'feeler' && check.method === 'air' && check.packId !== null
         ? await feelerDifferences(reading, check.packId, personId)
         : null,
-  });
+  };
+  return figuresNow(check, method, await getSettings(reading), learned, gauge);
 }
 
 export async function getRepeatability(reading: Reading) {

@@ -5,6 +5,7 @@ import { useAtCheck } from './at-check.ts';
 import type { Go } from './bench-step.ts';
 import { CheckPage } from './CheckPage.tsx';
 import { EarlierTakes } from './EarlierTakes.tsx';
+import { GaugeChoice, useGaugeChoice } from './GaugeChoice.tsx';
 import { keysWhen } from './keys-when.ts';
 import { firstPlan, type ReadingPlan, spotsOf, wasRead } from './reading-plan.ts';
 import styles from './SetUpStep.module.css';
@@ -21,9 +22,11 @@ export function SetUpStep({ go }: { go: Go }) {
   const [isFilling, fill] = useState(false);
   const isByAir = plan.method === 'air';
   const setup = plan.setup ?? lastSetup ?? usualSetup(check.waveState);
+  const gauge = useGaugeChoice(plan.method);
   const goOn = () => {
-    if (isByAir) go({ at: 'ring', plan: { ...plan, setup } });
-    else go({ at: 'read', plan: { ...plan, setup: null }, rounds: null });
+    const { gaugeId } = gauge;
+    if (isByAir) go({ at: 'ring', plan: { ...plan, setup, gaugeId } });
+    else go({ at: 'read', plan: { ...plan, setup: null, gaugeId }, rounds: null });
   };
   const change = (part: Partial<ReadingPlan>) => setPlan({ ...plan, ...part });
   const fillIn = () => {
@@ -60,6 +63,7 @@ export function SetUpStep({ go }: { go: Go }) {
       ]}
       aside={wasRead(at.takes) ? <EarlierTakes takes={at.takes} /> : undefined}
     >
+      <GaugeChoice choice={gauge} />
       {isByAir && isCardOpen && (
         <SetupCard
           key={String(isFilling)}

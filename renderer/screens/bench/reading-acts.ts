@@ -15,12 +15,13 @@ export function useReadingActs() {
   const starting = useWrite('readings.startTake');
   const noting = useWrite('readings.noteAtSpot');
   const of = { jobId: job.jobId, checkId: check.checkId };
-  const beginning = ({ phase, mode, method, setup, note }: ReadingPlan) => ({
+  const beginning = ({ phase, mode, method, setup, gaugeId, note }: ReadingPlan) => ({
     ...of,
     phase,
     mode,
     method,
     setup,
+    gaugeId,
     note,
     by,
   });

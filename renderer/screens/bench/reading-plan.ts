@@ -11,6 +11,8 @@ export type ReadingPlan = {
   readonly mode: 'quick' | 'final';
   readonly method: ReadingMethod;
   readonly setup: Setup | null;
+  /** null: none is named. */
+  readonly gaugeId: number | null;
   /** What was changed before it. */
   readonly note: string;
 };
@@ -38,13 +40,14 @@ export function firstPlan({ job, check, pack, takes, lastSetup }: AtCheck): Read
     mode: phase === 'mock-up' ? 'quick' : 'final',
     method: check.method,
     setup: check.method === 'air' ? lastSetup : null,
+    gaugeId: null,
     note: '',
   };
 }
 
 /** The same once more. */
-export function planOf({ phase, mode, method, setup, note }: Take): ReadingPlan {
-  return { phase, mode, method, setup, note };
+export function planOf({ phase, mode, method, setup, gauge, note }: Take): ReadingPlan {
+  return { phase, mode, method, setup, gaugeId: gauge?.gaugeId ?? null, note };
 }
 
 /** A take of an earlier mock-up says nothing about what sits in the pack now. */

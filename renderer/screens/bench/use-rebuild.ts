@@ -17,13 +17,17 @@ export function useRebuild(go: Go) {
     record(pieces: readonly Placed[], note: string, afterwards: () => void = () => undefined): void {
       if (recording.isPending) return;
       const setup = takes.at(-1)?.setup ?? lastSetup;
+      const gaugeId = takes.at(-1)?.gauge?.gaugeId ?? null;
       recording.mutate(
         { jobId: job.jobId, packId, pieces: [...pieces], note, by },
         {
           onSuccess: () => {
             afterwards();
             if (!setup) return go({ at: 'set up' });
-            go({ at: 'ring', plan: { phase: 'mock-up', mode: 'quick', method: check.method, setup, note: '' } });
+            go({
+              at: 'ring',
+              plan: { phase: 'mock-up', mode: 'quick', method: check.method, setup, gaugeId, note: '' },
+            });
           },
         },
       );
