@@ -35,15 +35,10 @@ export function listStageEntries(reading: Reading, jobId: number) {
 }
 
 /** Jobs by what is written down of them, newest first. Every word must be held somewhere; none holds for all. */
-export function listJobs(
-  reading: Reading,
-  filter: { words: readonly string[]; includeClosed: boolean; limit: number },
-) {
+export function listJobs(reading: Reading, filter: { words: readonly string[]; includeClosed: boolean }) {
   const [word, ...more] = filter.words;
   const number = word !== undefined && more.length === 0 && /^[1-9]\d{0,8}$/.test(word) ? Number(word) : null;
-  const isIndexed = (word: string) => [...word].length >= 3;
-  const indexed = filter.words.filter(isIndexed);
-  const short = filter.words.filter((word) => !isIndexed(word));
+  const { indexed, short } = byLength(filter.words);
   return (
     reading
       .selectFrom('jobs')
@@ -86,16 +81,40 @@ export function listJobs(
       // A number typed alone is the job's own before it is a piece of anything else.
       .$if(number !== null, (query) => query.orderBy((row) => row('jobs.number', '=', number), 'desc'))
       .orderBy('jobs.job_id', 'desc')
-      .limit(filter.limit)
+      .limit(500)
       .execute()
   );
+}
+
+/** The numbers in the book of the newest jobs that hold each of the words, without looking at the older ones. */
+export async function newestJobsHolding(reading: Reading, words: readonly string[], limit: number): Promise<number[]> {
+  const { indexed, short } = byLength(words);
+  const rows = await reading
+    .selectFrom('job_words')
+    .select('rowid')
+    .$if(indexed.length > 0, (query) => query.where(holdsIndexed(indexed)))
+    .where((held) => held.and(short.map(holdsShort)))
+    .orderBy('rowid', 'desc')
+    .limit(limit)
+    .execute();
+  return rows.map(({ rowid }) => rowid);
+}
+
+/** The words that the search has in its index, and those that are too short for it. */
+function byLength(words: readonly string[]) {
+  const isIndexed = (word: string) => [...word].length >= 3;
+  return { indexed: words.filter(isIndexed), short: words.filter((word) => !isIndexed(word)) };
 }
 
 type Within = ExpressionBuilder<Tables, 'jobs'>;
 
 function jobsHolding(row: Pick<Within, 'selectFrom'>, words: readonly string[]) {
+  return row.selectFrom('job_words').select('job_words.rowid').where(holdsIndexed(words));
+}
+
+function holdsIndexed(words: readonly string[]) {
   const all = words.map((word) => `"${word.replaceAll('"', '""')}"`).join(' AND ');
-  return row.selectFrom('job_words').select('job_words.rowid').where(sql<boolean>`job_words match ${all}`);
+  return sql<boolean>`job_words match ${all}`;
 }
 
 function holdsShort(word: string) {

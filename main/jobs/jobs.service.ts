@@ -12,9 +12,9 @@ import { insertIntake, insertPromise } from './door.repository.ts';
 import * as repository from './jobs.repository.ts';
 import { enterStage, listStages } from './stages.repository.ts';
 
-export async function listJobs(reading: Reading, input: { text: string; includeClosed: boolean; limit?: number }) {
+export async function listJobs(reading: Reading, input: { text: string; includeClosed: boolean }) {
   const words = input.text.split(/\s+/).filter((word) => word !== '');
-  const rows = await repository.listJobs(reading, { limit: 500, ...input, words });
+  const rows = await repository.listJobs(reading, { ...input, words });
   return rows.map(({ is_closed, ...row }) => ({ ...row, isClosed: is_closed === 1 }));
 }
 

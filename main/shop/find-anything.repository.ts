@@ -1,8 +1,36 @@
 // Whatever holds a few words, noun by noun, the newest first. Each word must be held by one of the columns named.
 import { type RawBuilder, sql } from 'kysely';
 import type { Reading } from '../database/tables.ts';
+import { newestJobsHolding } from '../jobs/jobs.repository.ts';
 
 export type Sought = { readonly words: readonly string[]; readonly limit: number };
+
+/** The newest tickets that hold the words, and before them the one that has this number. */
+export async function findJobs(reading: Reading, number: number | null, { words, limit }: Sought) {
+  const holding = await newestJobsHolding(reading, words, limit);
+  const rows = await reading
+    .selectFrom('jobs')
+    .innerJoin('customers', 'customers.customer_id', 'jobs.customer_id')
+    .innerJoin('units', 'units.unit_id', 'jobs.unit_id')
+    .innerJoin('families', 'families.family_id', 'units.family_id')
+    .innerJoin('jobs_in_stages', 'jobs_in_stages.job_id', 'jobs.job_id')
+    .innerJoin('stages', 'stages.stage_id', 'jobs_in_stages.stage_id')
+    .select([
+      'jobs.job_id',
+      'jobs.number',
+      'customers.name as customer_name',
+      'families.name as family_name',
+      'units.serial',
+      'units.vehicle',
+      'stages.name as stage_name',
+    ])
+    .where((row) => row.or([row('jobs.job_id', 'in', holding), row('jobs.number', '=', number)]))
+    .orderBy((row) => row('jobs.number', '=', number ?? 0), 'desc')
+    .orderBy('jobs.job_id', 'desc')
+    .limit(limit)
+    .execute();
+  return rows;
+}
 
 export function findCustomers(reading: Reading, { words, limit }: Sought) {
   return reading
@@ -20,13 +48,15 @@ export function findCustomers(reading: Reading, { words, limit }: Sought) {
         .select((jobs) => jobs.fn.countAll<number>().as('count'))
         .as('jobs'),
     ])
-    .where(holds(words, 'customers.name', 'customers.phone', 'customers.email'))
+    .where(holds(words, 'customers.name', 'customers.phone'))
     .orderBy('customers.customer_id', 'desc')
     .limit(limit)
     .execute();
 }
 
-export function findUnits(reading: Reading, { words, limit }: Sought) {
+/** By serial and vehicle, and by the family where a word is part of its name. */
+export async function findUnits(reading: Reading, { words, limit }: Sought) {
+  const families = await reading.selectFrom('families').select(['family_id', 'name']).execute();
   return reading
     .selectFrom('units')
     .innerJoin('families', 'families.family_id', 'units.family_id')
@@ -38,7 +68,15 @@ export function findUnits(reading: Reading, { words, limit }: Sought) {
         .select((jobs) => jobs.fn.max('job_id').as('newest'))
         .as('job_id'),
     )
-    .where(holds(words, 'families.name', 'units.serial', 'units.vehicle'))
+    .where((row) =>
+      row.and(
+        words.map((word) => {
+          const named = families.filter(({ name }) => name.toLowerCase().includes(word.toLowerCase()));
+          const ids = named.map(({ family_id }) => family_id);
+          return row.or([row('units.family_id', 'in', ids), holds([word], 'units.serial', 'units.vehicle')]);
+        }),
+      ),
+    )
     .orderBy('units.unit_id', 'desc')
     .limit(limit)
     .execute();

@@ -2,8 +2,8 @@
 import { writeDay } from '../../app/papers/dates.ts';
 import { formatLength } from '../../app/quantities/format-amount.ts';
 import type { FoundGroup, Noun, Place } from '../../app/shop/find.contract.ts';
+import { readLabelCode } from '../../app/stock/label-code.ts';
 import type { Reading } from '../database/tables.ts';
-import { listJobs } from '../jobs/jobs.service.ts';
 import { findCode } from '../stock/tracing.service.ts';
 import * as repository from './find-anything.repository.ts';
 import { getSettings } from './shop.service.ts';
@@ -17,42 +17,45 @@ export async function findAnything(reading: Reading, { text }: { text: string })
   const words = text.split(/\s+/).filter((word) => word !== '');
   if (words.length === 0) return [];
   const sought = { words, limit: mostOfANoun };
-  const groups: ReadonlyArray<readonly [Noun, readonly Found[]]> = [
-    ['code', await code(reading, text)],
-    ['job', await jobs(reading, text)],
-    ['customer', await customers(reading, sought)],
-    ['unit', await units(reading, sought)],
-    ['part', await parts(reading, sought)],
-    ['batch', await batches(reading, sought)],
-    ['plate', await plates(reading, sought)],
-    ['family', await families(reading, sought)],
+  const number = /^[1-9]\d{0,8}$/.test(text) ? Number(text) : null;
+  const jobsFound = readLabelCode(text) ? [] : await repository.findJobs(reading, number, sought);
+  const isJobNumber = jobsFound[0]?.number === number;
+  const groups: Array<readonly [Noun, readonly Found[]]> = [
+    ['code', isJobNumber ? [] : await code(reading, text)],
+    ['job', jobsFound.map(job)],
   ];
+  // A label means one thing.
+  if (!readLabelCode(text)) {
+    groups.push(
+      ['customer', await customers(reading, sought)],
+      ['unit', await units(reading, sought)],
+      ['part', await parts(reading, sought)],
+      ['batch', await batches(reading, sought)],
+      ['plate', await plates(reading, sought)],
+      ['family', await families(reading, sought)],
+    );
+  }
   return groups.flatMap(([noun, found]) => (found.length === 0 ? [] : [{ noun, found: [...found] }]));
 }
 
-/** A label's code, a part's whole number, a plate's whole tag; a whole number is a job's before it is any of these. */
+/** What a label’s code, a part’s whole number or a plate’s whole tag means. */
 async function code(reading: Reading, text: string): Promise<Found[]> {
-  const isJobNumber = /^\d+$/.test(text) && (await jobNumbered(reading, Number(text))) !== undefined;
-  const meant = isJobNumber ? null : await findCode(reading, { code: text });
-  if (!meant) return [];
-  return [{ place: placeOf(meant), title: text, more: `this very ${meant.kind}` }];
+  const meant = await findCode(reading, { code: text });
+  return meant ? [{ place: placeOf(meant), title: text, more: `this very ${meant.kind}` }] : [];
 }
 
 function placeOf(meant: NonNullable<Awaited<ReturnType<typeof findCode>>>): Place {
   return meant.kind === 'batch' ? { kind: 'part', partId: meant.partId } : meant;
 }
 
-function jobNumbered(reading: Reading, number: number) {
-  return reading.selectFrom('jobs').select('job_id').where('number', '=', number).executeTakeFirst();
-}
+type JobRow = Awaited<ReturnType<typeof repository.findJobs>>[number];
 
-async function jobs(reading: Reading, text: string): Promise<Found[]> {
-  const lines = await listJobs(reading, { text, includeClosed: true, limit: mostOfANoun });
-  return lines.map(({ jobId, number, customerName, familyName, serial, vehicle, stageName }) => ({
-    place: { kind: 'job', jobId },
+function job({ job_id, number, customer_name, family_name, serial, vehicle, stage_name }: JobRow): Found {
+  return {
+    place: { kind: 'job', jobId: job_id },
     title: `Job ${number}`,
-    more: listed(customerName, `${familyName} ${serial}`.trim(), vehicle, stageName),
-  }));
+    more: listed(customer_name, `${family_name} ${serial}`.trim(), vehicle, stage_name),
+  };
 }
 
 async function customers(reading: Reading, sought: repository.Sought): Promise<Found[]> {
