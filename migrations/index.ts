@@ -10,6 +10,7 @@ import * as gauges from './0007-gauges.ts';
 import * as gaugeLines from './0008-gauge-lines.ts';
 import * as lists from './0009-lists.ts';
 import * as findings from './0010-findings.ts';
+import * as delivery from './0011-delivery.ts';
 
 export { applicationId } from './0001-one-unit.ts';
 
@@ -24,4 +25,5 @@ export const migrations: Record<string, Migration> = {
   '0008-gauge-lines': gaugeLines,
   '0009-lists': lists,
   '0010-findings': findings,
+  '0011-delivery': delivery,
 };

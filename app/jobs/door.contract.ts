@@ -2,6 +2,8 @@
 import { z } from 'zod';
 import { done, id, instant, line, requiredLine, text } from '../contract/fields.ts';
 import { read, write } from '../contract/method.ts';
+import { warrantyInService } from './delivery.contract.ts';
+import { distance } from './distance.contract.ts';
 
 export const fluidLevels = ['not looked at', 'none on the stick', 'low', 'full', 'over full'] as const;
 export const fluidColours = ['not looked at', 'clear red', 'dark red', 'brown', 'black', 'milky'] as const;
@@ -42,6 +44,8 @@ export const visit = z.strictObject({
   isClosed: z.boolean(),
   customerName: z.string(),
   complaint: z.string(),
+  /** With which warranty it left; null where no delivery is written down. */
+  left: warrantyInService.extend({ deliveredOn: z.iso.date(), distanceAtDelivery: distance.nullable() }).nullable(),
 });
 
 export const doorContract = {

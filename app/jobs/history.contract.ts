@@ -19,6 +19,7 @@ export const actKinds = [
   'estimate',
   'photo',
   'sign-off',
+  'delivery',
 ] as const;
 
 export const act = z.strictObject({

@@ -8,15 +8,15 @@ import { exported, exportInto } from '../shop/export.contract.ts';
 import { methods } from '../specs/spec-sheet.ts';
 import { savedCheck } from '../specs/specs.contract.ts';
 import { unit, uses } from '../units/units.contract.ts';
+import { deliveryContract } from './delivery.contract.ts';
+import { distance } from './distance.contract.ts';
 import { blankDiagnosis, diagnosis, doorContract, intake, promise } from './door.contract.ts';
 import { estimateContract } from './estimate.contract.ts';
+import { extentContract, extentOfJob } from './extent.contract.ts';
 import { findingsContract } from './findings.contract.ts';
 import { historyContract } from './history.contract.ts';
 import { listsContract } from './lists.contract.ts';
 import { missingNeed, passedOver, signOff, stage, stagesContract } from './stages.contract.ts';
-
-export const distanceUnits = ['miles', 'km', 'passes'] as const;
-export const distance = z.strictObject({ amount: z.int().nonnegative().max(10_000_000), unit: z.enum(distanceUnits) });
 
 /** Where a check stands after one take. Amounts are base units of the check's quantity. */
 export const standing = z.strictObject({
@@ -57,10 +57,14 @@ export const job = z.strictObject({
   diagnosis: intake.shape.diagnosis,
   caseTag: line,
   distance: distance.nullable(),
+  /** The small job it came in as; null: the whole rebuild. */
+  extent: extentOfJob.nullable(),
   openedAt: instant,
   openedBy: z.string(),
   promised: promise.nullable(),
   signOff: signOff.nullable(),
+  /** The day it was handed over; from then on nothing more is read or built on it. */
+  deliveredOn: z.iso.date().nullable(),
   isClosed: z.boolean(),
   stageId: id,
   stages: z.array(
@@ -92,6 +96,9 @@ export const jobLine = z.strictObject({
   enteredAt: instant,
   enteredBy: z.string(),
   promisedOn: z.iso.date().nullable(),
+  deliveredOn: z.iso.date().nullable(),
+  /** "Reseal"; empty for the whole rebuild. */
+  extentName: z.string(),
   customerName: z.string(),
   familyName: z.string(),
   serial: z.string(),
@@ -106,6 +113,8 @@ export const jobsContract = {
   ...estimateContract,
   ...stagesContract,
   ...doorContract,
+  ...deliveryContract,
+  ...extentContract,
   ...historyContract,
   ...listsContract,
   ...findingsContract,
@@ -131,6 +140,8 @@ export const jobsContract = {
       distance: distance.nullable(),
       diagnosis: diagnosis.default(blankDiagnosis),
       promisedOn: z.iso.date().nullable().default(null),
+      /** A small job of the unit's family; null: the whole rebuild. */
+      smallJobId: id.nullable().default(null),
       by: id,
     }),
     z.strictObject({ jobId: id, number: z.int().positive() }),

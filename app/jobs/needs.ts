@@ -13,6 +13,7 @@ export const needs = [
   'pack checks settled',
   'all checks settled',
   'signed off',
+  'delivery recorded',
   'cores settled',
   'plates measured again',
   'teardown lists done',
@@ -32,6 +33,7 @@ export type NeedFacts = {
   readonly estimate: ApprovalState;
   /** Signed off, and nothing read or rebuilt since. */
   readonly isSignedOff: boolean;
+  readonly isDelivered: boolean;
   readonly openCores: readonly string[];
   /** Plates that came out of its packs and were not measured since. */
   readonly unmeasuredPlates: readonly string[];
@@ -74,6 +76,8 @@ export function whatIsMissing(need: Need, facts: NeedFacts): string | null {
       return sayOf(openNames(facts.checks), 'not settled');
     case 'signed off':
       return facts.isSignedOff ? null : 'not signed off since the last reading';
+    case 'delivery recorded':
+      return facts.isDelivered ? null : 'the delivery is not written down';
     case 'cores settled':
       return sayOf(facts.openCores, 'core not settled');
     case 'plates measured again':

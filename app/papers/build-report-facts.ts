@@ -103,6 +103,8 @@ export type BuildReportFacts = {
     readonly by: string;
   }>;
   readonly warranty: string;
+  /** To whom it went, on which day, and the warranty it left with in words; null while it is here. */
+  readonly delivery: { readonly to: string; readonly on: string; readonly warranty: string } | null;
   /** What the shop wants the customer to mind: fluid, cooler, first look. */
   readonly cautions: readonly string[];
   /** The shop's own notes on the job. For the shop's copy. */

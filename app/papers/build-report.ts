@@ -32,6 +32,7 @@ export function buildReport(facts: BuildReportFacts): Paper {
     blocks: [
       masthead(facts),
       who(facts),
+      ...delivered(facts),
       summary(facts),
       ...lengthTable(facts),
       ...closing(facts, isShort ? '' : warranty),
@@ -71,6 +72,20 @@ function who(facts: BuildReportFacts): Block {
       { name: 'Built by', value: join(facts.builtBy, days) },
     ],
   };
+}
+
+/** What the customer keeps the paper for, once the unit has left. */
+function delivered({ delivery }: BuildReportFacts): readonly Block[] {
+  if (delivery === null) return [];
+  return [
+    {
+      kind: 'facts',
+      facts: [
+        { name: 'Handed over', value: `${writeDay(delivery.on)}, to ${delivery.to}` },
+        { name: 'Warranty', value: delivery.warranty },
+      ],
+    },
+  ];
 }
 
 const notesWidth = 104;

@@ -18,6 +18,11 @@ export const settings = z.strictObject({
   decimalMark: z.enum(['.', ',']),
   paper: z.enum(['letter', 'A4']),
   warranty: line.describe('the line at the foot of the build report'),
+  /** What this shop usually stands in for, whichever comes first; each may be left out. */
+  warrantyMonths: z.int().positive().max(240).nullable(),
+  warrantyDistance: z.int().positive().max(10_000_000).nullable(),
+  warrantyDistanceUnit: z.enum(['miles', 'km']),
+  warrantyPasses: z.int().positive().max(100_000).nullable(),
   /** Not back to zero by more than this: the spot is done again. */
   zeroReturnLimit_nm: length_nm.positive(),
   /** Two reads of one spot that differ by more ask for a third. */

@@ -2,6 +2,7 @@
 import { z } from 'zod';
 import { id, instant, line, nothing, requiredLine } from '../contract/fields.ts';
 import { read, write } from '../contract/method.ts';
+import { smallJobsContract } from './small-jobs.contract.ts';
 import { listLine, specList } from './spec-list.ts';
 import { check, pack, slot, specSheet } from './spec-sheet.ts';
 
@@ -28,6 +29,7 @@ export const revision = z.strictObject({
 });
 
 export const specsContract = {
+  ...smallJobsContract,
   'specs.listFamilies': read(
     'the families with their newest revision',
     nothing,

@@ -1,9 +1,11 @@
 // The build report of a job: its facts read in one view of the file, then painted outside of it.
 import type { CheckOfJob, Job } from '../../app/jobs/jobs.contract.ts';
+import { warrantyWords } from '../../app/jobs/warranty.ts';
 import type { MockUp, PackOfJob } from '../../app/packs/packs.contract.ts';
 import { slotName } from '../../app/packs/slot-name.ts';
 import { buildReport } from '../../app/papers/build-report.ts';
 import type { BuildReportFacts, CheckFacts, Copy, PackFacts } from '../../app/papers/build-report-facts.ts';
+import { writeDay } from '../../app/papers/dates.ts';
 import { formatLength } from '../../app/quantities/format-amount.ts';
 import { boundsOf } from '../../app/readings/judge-take.ts';
 import { methodWords } from '../../app/readings/method-words.ts';
@@ -19,6 +21,7 @@ import { picturesForReport } from '../photos/photos.service.ts';
 import { listTakes } from '../readings/readings.service.ts';
 import { getSettings } from '../shop/shop.service.ts';
 import { paintInWorker } from '../workers/paint-paper.ts';
+import { getDelivery } from './delivery.service.ts';
 import { getJob } from './ticket.service.ts';
 
 export async function printBuildReport(
@@ -79,9 +82,21 @@ async function factsOf(
       .map((pack) => packFacts(pack, job, takes.get(pack.checkId ?? 0) ?? [], settings)),
     superseded: job.checks.flatMap((check) => supersededOf(check, takes.get(check.checkId) ?? [])),
     warranty: settings.warranty,
+    delivery: await deliveryFacts(reading, job.jobId, settings),
     cautions: [],
     notes: remarksOf(job.checks),
   };
+}
+
+async function deliveryFacts(
+  reading: Reading,
+  jobId: number,
+  { decimalMark }: Settings,
+): Promise<BuildReportFacts['delivery']> {
+  const { delivery, warranty } = await getDelivery(reading, { jobId });
+  if (!delivery) return null;
+  const words = warranty ? warrantyWords(warranty, { decimalMark, sayDay: writeDay }) : 'no warranty';
+  return { to: delivery.deliveredTo, on: delivery.deliveredOn, warranty: words };
 }
 
 /** Each remark once, with the checks it was made on. */

@@ -1,14 +1,16 @@
 // Every check of a job's spec and where its readings stand.
+import { checksWithin } from '../../app/jobs/extent.ts';
 import type { CheckOfJob, Standing } from '../../app/jobs/jobs.contract.ts';
 import type { Take } from '../../app/readings/readings.contract.ts';
 import type { SavedCheck } from '../../app/specs/specs.contract.ts';
 import type { Reading } from '../database/tables.ts';
 import { takesOfJob } from '../readings/readings.service.ts';
 import { listChecks } from '../specs/specs.repository.ts';
+import { extentOf } from './extent.repository.ts';
 import { listOverrides } from './jobs.repository.ts';
 
 export async function checksOfJob(reading: Reading, jobId: number, revisionId: number): Promise<CheckOfJob[]> {
-  const checks = await listChecks(reading, revisionId);
+  const checks = checksWithin(await listChecks(reading, revisionId), await extentOf(reading, jobId));
   const takes = await takesOfJob(reading, jobId, checks);
   const overrides = await listOverrides(reading, jobId);
   return checks.map((check) => {

@@ -3,6 +3,7 @@ import type { Call, Diagnosis, Visit } from '../../app/jobs/door.contract.ts';
 import { Refused } from '../database/errors.ts';
 import type { Reading, Writing } from '../database/tables.ts';
 import { personAtWork } from '../shop/shop.service.ts';
+import { listDeliveries, listWarranties } from './delivery.repository.ts';
 import * as repository from './door.repository.ts';
 import { listVisits as visitsOf } from './jobs.repository.ts';
 import { getJobRow, jobAtWork } from './jobs.service.ts';
@@ -37,7 +38,22 @@ function isSameAs(one: Card, other: Card): boolean {
 
 export async function listVisits(reading: Reading, input: { unitId: number | null; serial: string }): Promise<Visit[]> {
   const rows = await visitsOf(reading, input);
-  return rows.map(({ is_closed, ...row }) => ({ ...row, isClosed: is_closed === 1 }));
+  return Promise.all(
+    rows.map(async ({ is_closed, ...row }) => ({
+      ...row,
+      isClosed: is_closed === 1,
+      left: await howItLeft(reading, row.jobId),
+    })),
+  );
+}
+
+/** The delivery that stands and the warranty with it. */
+async function howItLeft(reading: Reading, jobId: number): Promise<Visit['left']> {
+  const [delivery] = await listDeliveries(reading, jobId);
+  const [warranty] = await listWarranties(reading, jobId);
+  if (!warranty || !delivery || delivery.deliveredOn === null) return null;
+  const { terms, inServiceOn } = warranty;
+  return { terms, inServiceOn, deliveredOn: delivery.deliveredOn, distanceAtDelivery: delivery.distance };
 }
 
 export async function listPromises(reading: Reading, { jobId }: { jobId: number }) {

@@ -16,11 +16,13 @@ import type { OpenShop } from '../database/open-shop.ts';
 import type { Reading } from '../database/tables.ts';
 import { listMockUpPieces } from '../packs/packs.repository.ts';
 import { listPhotos } from '../photos/photos.service.ts';
+import { zoneHere } from '../ports/clock.ts';
 import { takesOfJob } from '../readings/readings.service.ts';
 import { getSettings } from '../shop/shop.service.ts';
 import { listPacks } from '../specs/specs.repository.ts';
 import { getRevision } from '../specs/specs.service.ts';
 import { paintInWorker } from '../workers/paint-paper.ts';
+import { deliveryActs } from './delivery-history.service.ts';
 import { listCalls, listIntakes, listPromises } from './door.repository.ts';
 import { findingsOnRecord } from './findings.service.ts';
 import * as repository from './history.repository.ts';
@@ -38,6 +40,7 @@ export async function getHistory(reading: Reading, { jobId }: { jobId: number })
   const acts: Told[] = [
     ...(await doorActs(reading, job)),
     ...(await stageActs(reading, jobId)),
+    ...(await deliveryActs(reading, jobId, settings)),
     ...(await benchActs(reading, job, settings)),
     ...(await mockUpActs(reading, job, settings)),
     ...(await stockActs(reading, jobId)),
@@ -249,11 +252,6 @@ async function moneyActs(reading: Reading, jobId: number, { decimalMark }: Setti
 
 type PaperSize = 'letter' | 'A4';
 
-/** Where this machine stands; instants are kept in UTC. */
-function zoneHere(): string {
-  return Intl.DateTimeFormat().resolvedOptions().timeZone;
-}
-
 export async function printBuildSheet(shop: OpenShop, input: { jobId: number; paper?: PaperSize | undefined }) {
   const zone = zoneHere();
   const facts = await shop.read(async (reading) => {
@@ -308,8 +306,8 @@ export async function printBenchSheet(
         unit: `${job.unit.familyName} ${job.unit.serial}`.trim(),
         customerName: job.customer.name,
       },
-      packs: revision.packs,
-      checks: revision.checks,
+      packs: revision.packs.filter(({ packId }) => job === null || job.packs.some((pack) => pack.packId === packId)),
+      checks: job?.checks ?? revision.checks,
     };
   });
   const pdf = await paintInWorker(benchSheet(facts));

@@ -1,8 +1,10 @@
 // Jobs, from the contract to the services.
 import type { Handlers } from '../rpc/handler.ts';
 import { printBuildReport } from './build-report.service.ts';
+import * as delivery from './delivery.service.ts';
 import * as door from './door.service.ts';
 import { estimateHandlers } from './estimate.handlers.ts';
+import { widenJob } from './extent.service.ts';
 import { findingsHandlers } from './findings.handlers.ts';
 import * as history from './history.service.ts';
 import { exportJob } from './job-export.service.ts';
@@ -35,6 +37,15 @@ export const jobsHandlers: Handlers<'jobs'> = {
   'jobs.getHistory': (desk, input) => desk.shop().read((reading) => history.getHistory(reading, input)),
   'jobs.printBuildSheet': (desk, input) => history.printBuildSheet(desk.shop(), input),
   'jobs.printBenchSheet': (desk, input) => history.printBenchSheet(desk.shop(), input),
+  'jobs.getDelivery': (desk, input) => desk.shop().read((reading) => delivery.getDelivery(reading, input)),
+  'jobs.deliver': (desk, input) => desk.shop().write((writing, now) => delivery.deliver(writing, now, input)),
+  'jobs.correctDelivery': (desk, input) =>
+    desk.shop().write((writing, now) => delivery.correctDelivery(writing, now, input)),
+  'jobs.takeBackDelivery': (desk, input) =>
+    desk.shop().write((writing, now) => delivery.takeBackDelivery(writing, now, input)),
+  'jobs.changeWarranty': (desk, input) =>
+    desk.shop().write((writing, now) => delivery.changeWarranty(writing, now, input)),
+  'jobs.widenJob': (desk, input) => desk.shop().write((writing, now) => widenJob(writing, now, input)),
   'jobs.overrideCheck': (desk, input) => desk.shop().write((writing, now) => overrideCheck(writing, now, input)),
   'jobs.exportJob': (desk, input) => exportJob(desk.shop(), input),
   'jobs.printBuildReport': (desk, input) => printBuildReport(desk.shop(), input),

@@ -64,7 +64,12 @@ export function listJobs(reading: Reading, filter: { words: readonly string[]; i
         'units.vehicle',
         'units.use',
       ])
-      .select((row) => [newestComplaint(row).as('complaint'), newestPromise(row).as('promisedOn')])
+      .select((row) => [
+        newestComplaint(row).as('complaint'),
+        newestPromise(row).as('promisedOn'),
+        newestDelivery(row).as('deliveredOn'),
+        row.fn.coalesce(nameOfExtent(row), row.val('')).as('extentName'),
+      ])
       .$if(indexed.length > 0, (query) => query.where('jobs.job_id', 'in', (row) => jobsHolding(row, indexed)))
       .$if(short.length > 0, (query) =>
         query.where((row) =>
@@ -140,6 +145,24 @@ function newestPromise(row: Within) {
     .whereRef('promises.job_id', '=', 'jobs.job_id')
     .orderBy('promises.promise_id', 'desc')
     .limit(1);
+}
+
+function newestDelivery(row: Within) {
+  return row
+    .selectFrom('deliveries')
+    .select('deliveries.delivered_on')
+    .whereRef('deliveries.job_id', '=', 'jobs.job_id')
+    .orderBy('deliveries.delivery_id', 'desc')
+    .limit(1);
+}
+
+function nameOfExtent(row: Within) {
+  return row
+    .selectFrom('job_extents')
+    .leftJoin('jobs_widened', 'jobs_widened.job_id', 'job_extents.job_id')
+    .select('job_extents.name')
+    .whereRef('job_extents.job_id', '=', 'jobs.job_id')
+    .where('jobs_widened.job_id', 'is', null);
 }
 
 /** Every visit of these units, newest first. */

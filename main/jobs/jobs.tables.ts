@@ -4,7 +4,9 @@ import type { Call, Diagnosis } from '../../app/jobs/door.contract.ts';
 import type { Answer } from '../../app/jobs/list-answers.ts';
 import type { Need } from '../../app/jobs/needs.ts';
 import type { SignOff } from '../../app/jobs/stages.contract.ts';
+import type { DeliveryTables } from './delivery.tables.ts';
 import type { EstimateTables } from './estimate.tables.ts';
+import type { ExtentTables } from './extent.tables.ts';
 import type { FindingsTables } from './findings.tables.ts';
 
 export interface StagesTable {
@@ -128,18 +130,20 @@ export interface JobWordsTable {
 
 type TablesOfPages = EstimateTables & FindingsTables;
 
-export type JobsTables = TablesOfPages & {
-  stages: StagesTable;
-  jobs: JobsTable;
-  stage_entries: StageEntriesTable;
-  overrides: OverridesTable;
-  intakes: IntakesTable;
-  promises: PromisesTable;
-  calls: CallsTable;
-  sign_offs: SignOffsTable;
-  stage_needs: StageNeedsTable;
-  needs_passed_over: NeedsPassedOverTable;
-  list_answers: ListAnswersTable;
-  jobs_in_stages: JobsInStagesTable;
-  job_words: JobWordsTable;
-};
+export type JobsTables = DeliveryTables &
+  ExtentTables &
+  TablesOfPages & {
+    stages: StagesTable;
+    jobs: JobsTable;
+    stage_entries: StageEntriesTable;
+    overrides: OverridesTable;
+    intakes: IntakesTable;
+    promises: PromisesTable;
+    calls: CallsTable;
+    sign_offs: SignOffsTable;
+    stage_needs: StageNeedsTable;
+    needs_passed_over: NeedsPassedOverTable;
+    list_answers: ListAnswersTable;
+    jobs_in_stages: JobsInStagesTable;
+    job_words: JobWordsTable;
+  };

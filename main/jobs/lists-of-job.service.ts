@@ -1,4 +1,5 @@
 // The lists a job is gone through by, and the answers to their lines.
+import { listsWithin } from '../../app/jobs/extent.ts';
 import { type Answer, fittingAnswer, isSettled, standingOfLine } from '../../app/jobs/list-answers.ts';
 import type { ListOfJob } from '../../app/jobs/lists.contract.ts';
 import type { ListTime } from '../../app/specs/spec-list.ts';
@@ -6,6 +7,7 @@ import { accepted, found } from '../database/errors.ts';
 import type { Reading, Writing } from '../database/tables.ts';
 import { personAtWork } from '../shop/shop.service.ts';
 import { listLists } from '../specs/lists.repository.ts';
+import { extentOf } from './extent.repository.ts';
 import { getJobRow, jobAtWork } from './jobs.service.ts';
 import { insertAnswer, listAnswers } from './lists.repository.ts';
 
@@ -18,7 +20,7 @@ export async function listListsOfJob(
 }
 
 export async function listsOfJob(reading: Reading, job: { job_id: number; revision_id: number }): Promise<ListOfJob[]> {
-  const lists = await listLists(reading, job.revision_id);
+  const lists = listsWithin(await listLists(reading, job.revision_id), await extentOf(reading, job.job_id));
   if (lists.length === 0) return [];
   const answers = Map.groupBy(await listAnswers(reading, job.job_id), ({ lineId }) => lineId);
   return lists.map((list) => ({

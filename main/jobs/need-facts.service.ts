@@ -1,4 +1,5 @@
 // What the book knows of a job when a stage asks for it; only as much is looked up as is asked.
+import { checksWithin, listsWithin, packsWithin } from '../../app/jobs/extent.ts';
 import type { CheckOfJob } from '../../app/jobs/jobs.contract.ts';
 import type { Need, NeedFacts } from '../../app/jobs/needs.ts';
 import type { SignOff } from '../../app/jobs/stages.contract.ts';
@@ -6,10 +7,13 @@ import { formatLength } from '../../app/quantities/format-amount.ts';
 import type { Reading } from '../database/tables.ts';
 import { newestMockUpNumbers } from '../packs/packs.repository.ts';
 import { getSettings } from '../shop/shop.service.ts';
-import { listPacks } from '../specs/specs.repository.ts';
+import { listLists } from '../specs/lists.repository.ts';
+import { listChecks, listPacks } from '../specs/specs.repository.ts';
 import { checksOfJob } from './checks-of-job.service.ts';
+import { deliveredOn } from './delivery.repository.ts';
 import { listIntakes, listPromises } from './door.repository.ts';
 import { getEstimate } from './estimate.service.ts';
+import { extentOf } from './extent.repository.ts';
 import { listUndecided } from './findings.repository.ts';
 import { listsOfJob, openLinesOf } from './lists-of-job.service.ts';
 import { lastWorkedAt, listSignOffs, openCoresOf, unmeasuredPlatesOf } from './stages.repository.ts';
@@ -36,6 +40,7 @@ export async function needFactsOf(
     promisedOn: promised?.on ?? null,
     estimate: isAsked('estimate approved') ? (await getEstimate(reading, { jobId })).state : 'approved',
     isSignedOff: isAsked('signed off') && (await newestSignOff(reading, jobId))?.isOutdated === false,
+    isDelivered: isAsked('delivery recorded') && (await deliveredOn(reading, jobId)) !== null,
     openCores: isAsked('cores settled') ? (await coresOpenOn(reading, jobId)).map(({ what }) => what) : [],
     unmeasuredPlates: isAsked('plates measured again')
       ? (await platesOutOf(reading, jobId)).map(({ what }) => what)
@@ -48,13 +53,23 @@ export async function needFactsOf(
 }
 
 export async function packsOfJob(reading: Reading, job: JobRow) {
-  const packs = await listPacks(reading, job.revision_id);
+  const packs = await packsTaken(reading, job);
   const mockUps = await newestMockUpNumbers(reading, job.job_id);
   return packs.map(({ packId, name }) => ({
     packId,
     name,
     mockUpNumber: mockUps.find((each) => each.pack_id === packId)?.number ?? null,
   }));
+}
+
+/** The packs of its sheet that the job takes. */
+async function packsTaken(reading: Reading, job: JobRow) {
+  const packs = await listPacks(reading, job.revision_id);
+  const extent = await extentOf(reading, job.job_id);
+  if (extent === null) return packs;
+  const checks = checksWithin(await listChecks(reading, job.revision_id), extent);
+  const lists = listsWithin(await listLists(reading, job.revision_id), extent);
+  return packsWithin(packs, [...checks, ...lists], extent);
 }
 
 /** A sign-off speaks for what stood then: a reading or a mock-up after it outdates it. */

@@ -1,12 +1,15 @@
 // Jobs on their way from stage to stage: what a stage asks for, what a job went on without, and the sign-off.
+
+import { stagesWithin } from '../../app/jobs/extent.ts';
 import type { Need } from '../../app/jobs/needs.ts';
 import { missingAt, missingForMove, sayMissing, stagesPassed } from '../../app/jobs/stage-moves.ts';
 import type { SignOff } from '../../app/jobs/stages.contract.ts';
 import { found, Refused } from '../database/errors.ts';
 import type { Reading, Writing } from '../database/tables.ts';
 import { personAtWork } from '../shop/shop.service.ts';
+import { extentOf } from './extent.repository.ts';
 import { currentStage } from './jobs.repository.ts';
-import { getJobRow, jobAtWork } from './jobs.service.ts';
+import { getJobRow, jobAtBench } from './jobs.service.ts';
 import { coresOpenOn, needFactsOf, platesOutOf } from './need-facts.service.ts';
 import * as repository from './stages.repository.ts';
 
@@ -36,11 +39,13 @@ export async function moveToStage(
 ) {
   await personAtWork(writing, input.by);
   const job = await getJobRow(writing, input.jobId);
-  const stages = await repository.listStages(writing);
+  const all = await repository.listStages(writing);
+  const stages = stagesWithin(all, await extentOf(writing, input.jobId));
   const stage = found(
-    stages.find((each) => each.stageId === input.stageId),
+    all.find((each) => each.stageId === input.stageId),
     'stage',
   );
+  if (!stages.includes(stage)) throw new Refused('not-taken', `Job ${job.number} does not go through ${stage.name}.`);
   const current = await currentStage(writing, input.jobId);
   if (current.stage_id === stage.stageId)
     throw new Refused('same-stage', `Job ${job.number} is in ${stage.name} already.`);
@@ -55,11 +60,12 @@ export async function moveToStage(
 }
 
 export async function listMissing(reading: Reading, { jobIds }: { jobIds: readonly number[] }) {
-  const stages = await repository.listStages(reading);
+  const all = await repository.listStages(reading);
   const answers = [];
   for (const jobId of jobIds) {
     const job = await getJobRow(reading, jobId);
     const { stage_id } = await currentStage(reading, jobId);
+    const stages = stagesWithin(all, await extentOf(reading, jobId));
     const at = stages.findIndex((each) => each.stageId === stage_id);
     const stage = found(stages[at], 'stage');
     const facts = await needFactsOf(reading, job, { asked: stage.needs });
@@ -79,7 +85,7 @@ export async function signOff(
   input: { jobId: number; place: SignOff['place']; note: string; by: number },
 ) {
   await personAtWork(writing, input.by);
-  await jobAtWork(writing, input.jobId);
+  await jobAtBench(writing, input.jobId);
   await repository.insertSignOff(writing, { ...input, now });
   return {};
 }

@@ -1,4 +1,6 @@
 // The whole ticket: a job with what was said of it, every check of its spec, its stages and what they still ask for.
+
+import { stagesWithin } from '../../app/jobs/extent.ts';
 import type { Job } from '../../app/jobs/jobs.contract.ts';
 import { missingOn } from '../../app/jobs/missing.ts';
 import { missingAt } from '../../app/jobs/stage-moves.ts';
@@ -7,7 +9,9 @@ import { found } from '../database/errors.ts';
 import type { Reading } from '../database/tables.ts';
 import { getUnit } from '../units/units.service.ts';
 import { checksOfJob } from './checks-of-job.service.ts';
+import { deliveredOn } from './delivery.repository.ts';
 import { listIntakes, listPromises } from './door.repository.ts';
+import { extentOf, standingExtent } from './extent.repository.ts';
 import { currentStage, listStageEntries } from './jobs.repository.ts';
 import { getJobRow } from './jobs.service.ts';
 import { needFactsOf, newestSignOff, packsOfJob } from './need-facts.service.ts';
@@ -22,7 +26,7 @@ export async function getJob(reading: Reading, { jobId }: { jobId: number }): Pr
   const [intake] = await listIntakes(reading, jobId);
   const { complaint, diagnosis } = found(intake, 'intake');
   const [promised = null] = await listPromises(reading, jobId);
-  const stages = await listStages(reading);
+  const stages = stagesWithin(await listStages(reading), await extentOf(reading, jobId));
   const passedOver = await listPassedOver(reading, jobId);
   return {
     jobId,
@@ -37,10 +41,12 @@ export async function getJob(reading: Reading, { jobId }: { jobId: number }): Pr
       row.distance_amount === null || row.distance_unit === null
         ? null
         : { amount: row.distance_amount, unit: row.distance_unit },
+    extent: await standingExtent(reading, jobId),
     openedAt: row.opened_at,
     openedBy: row.initials,
     promised,
     signOff: await newestSignOff(reading, jobId),
+    deliveredOn: await deliveredOn(reading, jobId),
     isClosed: current.is_closed === 1,
     stageId: current.stage_id,
     stages: stages.map((stage) => {

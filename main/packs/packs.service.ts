@@ -11,7 +11,7 @@ import type { Settings } from '../../app/shop/shop.contract.ts';
 import type { SavedPack } from '../../app/specs/specs.contract.ts';
 import { accepted, found, Refused } from '../database/errors.ts';
 import type { Reading, Writing } from '../database/tables.ts';
-import { jobAtWork } from '../jobs/jobs.service.ts';
+import { jobAtBench } from '../jobs/jobs.service.ts';
 import { personAtWork } from '../shop/shop.service.ts';
 import { listCans } from '../stock/cans.repository.ts';
 import { findPiece, listLoosePieces } from '../stock/plates.repository.ts';
@@ -64,7 +64,7 @@ export async function recordMockUp(
   },
 ) {
   await personAtWork(writing, input.by);
-  await jobAtWork(writing, input.jobId);
+  await jobAtBench(writing, input.jobId);
   const { pack, settings, mockUps } = await packAtHand(writing, input);
   const fitted = await fillSlots(writing, now, pack, mockUps.at(-1), input, settings);
   const number = mockUps.length;

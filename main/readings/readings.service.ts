@@ -20,7 +20,7 @@ import type { Reading, Writing } from '../database/tables.ts';
 import { gaugeAtHand } from '../gauges/register.service.ts';
 import { findGaugeOfTake, insertGaugeOfTake } from '../gauges/take-gauges.repository.ts';
 import { keepTrace } from '../indicators/indicators.service.ts';
-import { checkOfJobRow, getJobRow, jobAtWork } from '../jobs/jobs.service.ts';
+import { checkOfJobRow, getJobRow, jobAtBench, jobAtWork } from '../jobs/jobs.service.ts';
 import { newestMockUpId } from '../packs/packs.repository.ts';
 import { getSettings, personAtWork } from '../shop/shop.service.ts';
 import { findCheck } from '../specs/specs.repository.ts';
@@ -81,7 +81,7 @@ export async function startTake(
   },
 ) {
   await personAtWork(writing, input.by);
-  const job = await jobAtWork(writing, input.jobId);
+  const job = await jobAtBench(writing, input.jobId);
   const check = await checkOfJobRow(writing, job, input.checkId);
   const method = input.method ?? check.method;
   if (method === 'air' && input.setup === null) {
@@ -132,6 +132,7 @@ export async function supersedeReading(
     by: number;
   },
 ) {
+  await personAtWork(writing, input.by);
   const misread = found(await repository.findReading(writing, input.readingId), 'reading');
   if (misread.superseded_by_id !== null) {
     throw new Refused('superseded', 'That reading was superseded already: supersede the one in its place.');
@@ -157,7 +158,8 @@ async function append(
 ): Promise<number> {
   await personAtWork(writing, line.by);
   const take = found(await repository.findTake(writing, line.takeId), 'take');
-  await jobAtWork(writing, take.job_id);
+  // What was misread may be put right after the unit has left; nothing new is read on it.
+  await (line.supersedesId === null ? jobAtBench : jobAtWork)(writing, take.job_id);
   const check = found(await findCheck(writing, take.check_id), 'check');
   const setup = take.setup_id === null ? null : ((await repository.findSetup(writing, take.setup_id)) ?? null);
   const field = lineField(check, take.method, setup, await getSettings(writing));
@@ -177,7 +179,7 @@ export async function noteAtSpot(
 ) {
   await personAtWork(writing, input.by);
   const take = found(await repository.findTake(writing, input.takeId), 'take');
-  await jobAtWork(writing, take.job_id);
+  await jobAtBench(writing, take.job_id);
   await repository.insertSpotNote(writing, { ...input, now });
   return {};
 }

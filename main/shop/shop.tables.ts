@@ -16,6 +16,10 @@ export interface SettingsTable {
   decimal_mark: '.' | ',';
   paper: 'letter' | 'A4';
   warranty: string;
+  warranty_months: number | null;
+  warranty_distance: number | null;
+  warranty_distance_unit: 'miles' | 'km';
+  warranty_passes: number | null;
   zero_return_limit_nm: number;
   repeat_limit_nm: number;
   uneven_limit_nm: number;

@@ -10,6 +10,7 @@ import type {
   ReadingMethod,
   WaveState,
 } from '../../app/specs/spec-sheet.ts';
+import type { SmallJobsTables } from './small-jobs.tables.ts';
 
 export interface FamiliesTable {
   family_id: Generated<number>;
@@ -124,7 +125,7 @@ export interface ListLineOptionsTable {
   is_good: number;
 }
 
-export type SpecsTables = {
+export type SpecsTables = SmallJobsTables & {
   families: FamiliesTable;
   revisions: RevisionsTable;
   packs: PacksTable;

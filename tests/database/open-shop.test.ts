@@ -182,6 +182,12 @@ describe('what is append-only cannot be changed, not even by replacing', () => {
     'calls',
     'sign_offs',
     'needs_passed_over',
+    'deliveries',
+    'warranties',
+    'job_extents',
+    'job_extent_stages',
+    'job_extent_parts',
+    'jobs_widened',
     'spot_notes',
     'money_terms',
     'job_lines',
@@ -275,6 +281,12 @@ function fillOneRowOf(connection: Sqlite.Database, table: string, jobId: number)
     insert into promises values (1, ${jobId}, '2026-11-27', '', ${at}, 1);
     insert into calls values (1, ${jobId}, 'they called', 'Tam Okoro', 'When is it done?', ${at}, 1);
     insert into sign_offs values (1, ${jobId}, 'on stand', '', ${at}, 1);
+    insert into deliveries values (1, ${jobId}, 'Tam Okoro', '2026-11-23', 118412, 'miles', 1, '', ${at}, 1);
+    insert into warranties values (1, ${jobId}, null, 12, 12000, 'miles', null, '', ${at}, 1);
+    insert into job_extents values (${jobId}, 'Reseal');
+    insert into job_extent_stages values (${jobId}, 1);
+    insert into job_extent_parts values (${jobId}, 'check', 'Front end play');
+    insert into jobs_widened values (${jobId}, 'brass in the pan', ${at}, 1);
     insert into needs_passed_over select min(stage_entry_id), 1, 'date promised', 'no day', 'no parts yet'
       from stage_entries;
     insert into overrides select 1, ${jobId}, min(check_id), 'because', ${at}, 1 from checks;

@@ -102,6 +102,18 @@ begin select raise(abort, 'append-only: cores'); end;
 CREATE TRIGGER cores_no_update before update on cores
 begin select raise(abort, 'append-only: cores'); end;
 
+CREATE TRIGGER deliveries_no_delete before delete on deliveries
+begin select raise(abort, 'append-only: deliveries'); end;
+
+CREATE TRIGGER deliveries_no_update before update on deliveries
+begin select raise(abort, 'append-only: deliveries'); end;
+
+CREATE TRIGGER deliveries_to_words after insert on deliveries
+when new.delivered_to <> ''
+begin
+  update job_words set words = words || char(10) || new.delivered_to where rowid = new.job_id;
+end;
+
 CREATE TRIGGER deposits_never_below_zero before insert on deposits
 when new.amount_cents < 0
   and (select coalesce(sum(amount_cents), 0) from deposits where job_id = new.job_id) + new.amount_cents < 0
@@ -204,6 +216,24 @@ begin
   update job_words set words = words || char(10) || new.complaint || char(10) || new.codes || char(10) || new.pan || char(10) || new.installed_by || char(10) || new.vehicle_changes where rowid = new.job_id;
 end;
 
+CREATE TRIGGER job_extent_parts_no_delete before delete on job_extent_parts
+begin select raise(abort, 'append-only: job_extent_parts'); end;
+
+CREATE TRIGGER job_extent_parts_no_update before update on job_extent_parts
+begin select raise(abort, 'append-only: job_extent_parts'); end;
+
+CREATE TRIGGER job_extent_stages_no_delete before delete on job_extent_stages
+begin select raise(abort, 'append-only: job_extent_stages'); end;
+
+CREATE TRIGGER job_extent_stages_no_update before update on job_extent_stages
+begin select raise(abort, 'append-only: job_extent_stages'); end;
+
+CREATE TRIGGER job_extents_no_delete before delete on job_extents
+begin select raise(abort, 'append-only: job_extents'); end;
+
+CREATE TRIGGER job_extents_no_update before update on job_extents
+begin select raise(abort, 'append-only: job_extents'); end;
+
 CREATE TRIGGER job_line_ends_no_delete before delete on job_line_ends
 begin select raise(abort, 'append-only: job_line_ends'); end;
 
@@ -223,6 +253,12 @@ begin
   from customers, units join families using (family_id)
   where customers.customer_id = new.customer_id and units.unit_id = new.unit_id;
 end;
+
+CREATE TRIGGER jobs_widened_no_delete before delete on jobs_widened
+begin select raise(abort, 'append-only: jobs_widened'); end;
+
+CREATE TRIGGER jobs_widened_no_update before update on jobs_widened
+begin select raise(abort, 'append-only: jobs_widened'); end;
 
 CREATE TRIGGER kit_batch_lines_no_delete before delete on kit_batch_lines
 begin select raise(abort, 'append-only: kit_batch_lines'); end;
@@ -487,6 +523,12 @@ begin
   update job_words set words = words || char(10) || new.note where rowid = new.job_id;
 end;
 
+CREATE TRIGGER warranties_no_delete before delete on warranties
+begin select raise(abort, 'append-only: warranties'); end;
+
+CREATE TRIGGER warranties_no_update before update on warranties
+begin select raise(abort, 'append-only: warranties'); end;
+
 CREATE TABLE approvals (
   approval_id integer primary key,
   estimate_id integer not null references estimates,
@@ -612,6 +654,20 @@ CREATE TABLE customers (
   phone text not null,
   email text not null,
   note text not null
+) strict;
+
+CREATE TABLE deliveries (
+  delivery_id integer primary key,
+  job_id integer not null references jobs,
+  delivered_to text not null check ((delivered_to = '') = (delivered_on is null)),
+  delivered_on text check (delivered_on glob '[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]'),
+  distance_amount integer check (distance_amount >= 0),
+  distance_unit text check (distance_unit in ('miles', 'km', 'passes')),
+  handed_over_by integer not null references people,
+  reason text not null check (reason <> '' or delivered_on is not null),
+  recorded_at text not null,
+  recorded_by integer not null references people,
+  check ((distance_amount is null) = (distance_unit is null))
 ) strict;
 
 CREATE TABLE deposits (
@@ -800,6 +856,24 @@ CREATE TABLE intakes (
   written_by integer not null references people
 ) strict;
 
+CREATE TABLE job_extent_parts (
+  job_id integer not null references job_extents,
+  kind text not null check (kind in ('check', 'list')),
+  name text not null check (name <> ''),
+  primary key (job_id, kind, name)
+) strict, without rowid;
+
+CREATE TABLE job_extent_stages (
+  job_id integer not null references job_extents,
+  stage_id integer not null references stages,
+  primary key (job_id, stage_id)
+) strict, without rowid;
+
+CREATE TABLE job_extents (
+  job_id integer primary key references jobs,
+  name text not null check (name <> '')
+) strict;
+
 CREATE TABLE job_line_ends (
   job_line_id integer primary key references job_lines,
   replaced_by_id integer unique references job_lines check (replaced_by_id > job_line_id),
@@ -852,6 +926,13 @@ CREATE TABLE jobs_in_stages (
   job_id integer primary key references jobs,
   stage_id integer not null references stages,
   stage_entry_id integer not null references stage_entries
+) strict;
+
+CREATE TABLE jobs_widened (
+  job_id integer primary key references job_extents,
+  reason text not null check (reason <> ''),
+  widened_at text not null,
+  widened_by integer not null references people
 ) strict;
 
 CREATE TABLE kit_batch_lines (
@@ -1207,7 +1288,8 @@ CREATE TABLE settings (
   restack_nm integer not null check (restack_nm >= 0),
   micrometer_uncertainty_nm integer not null check (micrometer_uncertainty_nm > 0),
   decision_rule text not null check (decision_rule in ('simple', 'guarded'))
-) strict;
+, warranty_months integer check (warranty_months > 0), warranty_distance integer check (warranty_distance > 0), warranty_distance_unit text not null default 'miles'
+  check (warranty_distance_unit in ('miles', 'km')), warranty_passes integer check (warranty_passes > 0)) strict;
 
 CREATE TABLE setups (
   setup_id integer primary key,
@@ -1248,6 +1330,28 @@ CREATE TABLE slots (
   outline text not null,
   facing text not null,
   unique (pack_id, position)
+) strict;
+
+CREATE TABLE small_job_parts (
+  small_job_id integer not null references small_jobs on delete cascade,
+  kind text not null check (kind in ('check', 'list')),
+  name text not null check (name <> ''),
+  primary key (small_job_id, kind, name)
+) strict, without rowid;
+
+CREATE TABLE small_job_stages (
+  small_job_id integer not null references small_jobs on delete cascade,
+  stage_id integer not null references stages,
+  primary key (small_job_id, stage_id)
+) strict, without rowid;
+
+CREATE TABLE small_jobs (
+  small_job_id integer primary key,
+  family_id integer not null references families,
+  name text not null check (name <> ''),
+  saved_at text not null,
+  saved_by integer not null references people,
+  unique (family_id, name)
 ) strict;
 
 CREATE TABLE spot_notes (
@@ -1371,6 +1475,20 @@ CREATE TABLE units (
   use text not null check (use in ('street', 'tow', 'competition'))
 ) strict;
 
+CREATE TABLE warranties (
+  warranty_id integer primary key,
+  job_id integer not null references jobs,
+  in_service_on text check (in_service_on glob '[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]'),
+  months integer check (months > 0),
+  distance_amount integer check (distance_amount > 0),
+  distance_unit text check (distance_unit in ('miles', 'km')),
+  passes integer check (passes > 0),
+  reason text not null,
+  set_at text not null,
+  set_by integer not null references people,
+  check ((distance_amount is null) = (distance_unit is null))
+) strict;
+
 CREATE INDEX approvals_of_estimate on approvals (estimate_id);
 
 CREATE INDEX batches_of_kit_batch on batches (kit_batch_id);
@@ -1384,6 +1502,8 @@ CREATE INDEX can_movements_of_can on can_movements (can_id);
 CREATE UNIQUE INDEX can_movements_taken_back on can_movements (takes_back_id) where takes_back_id is not null;
 
 CREATE INDEX cores_of_job on cores (job_id);
+
+CREATE INDEX deliveries_of_job on deliveries (job_id);
 
 CREATE INDEX deposits_of_job on deposits (job_id, amount_cents);
 
@@ -1468,3 +1588,5 @@ CREATE INDEX takes_of_method on takes (method);
 CREATE INDEX units_by_serial on units (serial collate nocase);
 
 CREATE INDEX units_of_family on units (family_id);
+
+CREATE INDEX warranties_of_job on warranties (job_id);

@@ -17,6 +17,7 @@ const nothing: NeedFacts = {
   promisedOn: null,
   estimate: 'to give',
   isSignedOff: false,
+  isDelivered: false,
   openCores: ['converter'],
   unmeasuredPlates: [],
   undecided: [],

@@ -228,6 +228,7 @@ export const kx3: BuildReportFacts = {
   superseded: [
     { check: 'Front end play', typed: '12', putRight: '19', reason: 'dial had been read upside down', by: 'RA' },
   ],
+  delivery: null,
   warranty: '12 months or 12,000 miles, from the day in service',
   cautions: [
     'Fluid and cooler: flush and check level hot before towing; come back at 500 miles for a look, no charge.',

@@ -10,7 +10,7 @@ import { readingsHandlers } from '../../readings/readings.handlers.ts';
 import { specsHandlers } from '../../specs/specs.handlers.ts';
 import { stockHandlers } from '../../stock/stock.handlers.ts';
 import { Desk } from '../desk.ts';
-import { fillShop } from '../shop.service.ts';
+import { changeSettings, fillShop } from '../shop.service.ts';
 import { layOutGauges } from './demo-gauges.ts';
 import { stockTheShelves } from './demo-parts.ts';
 import { layOutOtherSteels } from './demo-plates.ts';
@@ -36,6 +36,21 @@ function callerOn(shop: OpenShop): Caller {
   };
 }
 
+/** What leaks at the front or the pan is sealed without touching a pack. */
+async function keepReseal(call: Caller, familyId: number, by: number): Promise<void> {
+  const through = ['Waiting', 'Build', 'Final check', 'Ready', 'Picked up'];
+  const stages = (await call('jobs.listStages', {})).filter(({ name }) => through.includes(name));
+  await call('specs.saveSmallJob', {
+    familyId,
+    smallJobId: null,
+    name: 'Reseal',
+    stageIds: stages.map(({ stageId }) => stageId),
+    checkNames: ['Front end play', 'Pump bolts', 'Extension housing', 'Pan', 'Cooler flow in 30 s'],
+    listNames: [],
+    by,
+  });
+}
+
 export async function fillDemoShop(shop: OpenShop): Promise<void> {
   await shop.write((writing) =>
     fillShop(writing, {
@@ -47,10 +62,12 @@ export async function fillDemoShop(shop: OpenShop): Promise<void> {
       isDemo: true,
     }),
   );
+  await shop.write((writing) => changeSettings(writing, { warrantyMonths: 12, warrantyDistance: 12_000 }));
   const call = callerOn(shop);
   const by = 1;
   const { familyId } = await call('specs.addFamily', { name: 'KX3', by });
   await call('specs.saveSheet', { familyId, sheet: kx3Sheet, sourceNote: 'invented, for the demo', by });
+  await keepReseal(call, familyId, by);
   await layOutLooseSteels(call, by);
   const job = await openJob(call, familyId, by);
   await moveTo(job, 'As found');

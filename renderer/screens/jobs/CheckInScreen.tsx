@@ -2,7 +2,7 @@
 import { useNavigate } from '@tanstack/react-router';
 import { useState } from 'react';
 import type { Output } from '../../../app/contract/contract.ts';
-import { distanceUnits } from '../../../app/jobs/jobs.contract.ts';
+import { distanceUnits } from '../../../app/jobs/distance.contract.ts';
 import { Button } from '../../components/Button.tsx';
 import { EmptyState } from '../../components/EmptyState.tsx';
 import { EnterThrough } from '../../components/EnterThrough.tsx';
