@@ -6,6 +6,8 @@ export default defineConfig({
     include: ['tests/**/*.test.ts'],
     exclude: ['tests/screens/**', '**/node_modules/**'],
     setupFiles: ['tests/fast-check.setup.ts'],
+    // Every core works, also the one vitest would keep for itself.
+    maxWorkers: '100%',
     testTimeout: 120_000,
     hookTimeout: 120_000,
   },
