@@ -15,11 +15,22 @@ export type MenuProps<K extends string | number> = {
   keyHint?: string;
   items: readonly MenuEntry<K>[];
   onChoose: (id: K) => void;
+  /** Where something else than the key opens the list too, such as a letter. */
+  isOpen?: boolean;
+  onOpenChange?: (isOpen: boolean) => void;
 };
 
-export function Menu<K extends string | number>({ label, words, keyClass, keyHint, items, onChoose }: MenuProps<K>) {
+export function Menu<K extends string | number>({
+  label,
+  words,
+  keyClass,
+  keyHint,
+  items,
+  onChoose,
+  ...open
+}: MenuProps<K>) {
   return (
-    <MenuTrigger>
+    <MenuTrigger {...open}>
       <Button className={classNames(keyClass)} aria-label={label}>
         {keyHint && <KeyHint>{keyHint}</KeyHint>}
         {words}
@@ -29,7 +40,8 @@ export function Menu<K extends string | number>({ label, words, keyClass, keyHin
           {(item) => (
             <MenuItem
               id={item.id}
-              textValue={item.words}
+              // Typed in an open list, the hint goes to its line: initials to a person.
+              textValue={item.keyHint ? `${item.keyHint} ${item.words}` : item.words}
               isDisabled={item.isDisabled ?? false}
               className={classNames(styles.item)}
             >

@@ -1,11 +1,13 @@
 // The left rail: the places, the light, who is at the bench.
 import { Link } from '@tanstack/react-router';
+import { useCallback, useState } from 'react';
 import { Menu } from '../components/Menu.tsx';
 import { useAtBench } from './at-bench.ts';
 import { useOpenShop } from './open-shop.ts';
 import { places } from './places.ts';
 import styles from './Rail.module.css';
 import { keepTheme, useTheme } from './theme.ts';
+import { useLetterKey } from './use-letter-key.ts';
 
 export function Rail() {
   const shop = useOpenShop();
@@ -42,6 +44,11 @@ function ThemeSwitch() {
 function AtBench() {
   const { people } = useOpenShop();
   const { person, choose } = useAtBench();
+  const [isOpen, setOpen] = useState(false);
+  useLetterKey(
+    'i',
+    useCallback(() => setOpen(true), []),
+  );
   const items = people
     .filter((each) => !each.isRetired)
     .map((each) => ({ id: each.personId, words: each.name, keyHint: each.initials }));
@@ -52,6 +59,8 @@ function AtBench() {
       keyClass={styles.footKey}
       items={items}
       onChoose={choose}
+      isOpen={isOpen}
+      onOpenChange={setOpen}
     />
   );
 }

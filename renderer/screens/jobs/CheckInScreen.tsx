@@ -23,6 +23,7 @@ import styles from './CheckInScreen.module.css';
 import { CustomerEntry } from './CustomerEntry.tsx';
 import { blankCheckIn, type CheckInDraft, checkInOf, refusalsOf } from './check-in-draft.ts';
 import { DiagnosisEntry } from './DiagnosisEntry.tsx';
+import { SmallJobEntry } from './SmallJobEntry.tsx';
 import { UnitEntry } from './UnitEntry.tsx';
 
 export function CheckInScreen() {
@@ -61,7 +62,7 @@ function CheckInForm({ families }: { families: Output<'specs.listFamilies'> }) {
   const [isTried, setTried] = useState(false);
   const [timesBegun, setTimesBegun] = useState(0);
   const onlyFamily = families.length === 1 ? (families[0]?.familyId ?? null) : null;
-  const draft = useDraft<CheckInDraft>(`check-in with diagnosis: ${shop.file}`, {
+  const draft = useDraft<CheckInDraft>(`check-in with diagnosis and extent: ${shop.file}`, {
     ...blankCheckIn,
     familyId: onlyFamily,
   });
@@ -88,6 +89,11 @@ function CheckInForm({ families }: { families: Output<'specs.listFamilies'> }) {
       </FormSection>
       <FormSection title="Unit" about="A unit that was here before is found by serial, vehicle or family.">
         <UnitEntry draft={draft.value} onChange={change} families={families} refusal={refusals.family} />
+        <SmallJobEntry
+          familyId={draft.value.knownUnit?.familyId ?? draft.value.familyId}
+          value={draft.value.smallJobId}
+          onChange={(smallJobId) => change({ smallJobId })}
+        />
       </FormSection>
       <FormSection
         title="Why it is here"

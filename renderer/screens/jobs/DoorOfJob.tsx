@@ -5,7 +5,7 @@ import { useRead } from '../../rpc/use-read.ts';
 import { sayDay, sayDayAndTime } from '../../text/say-date.ts';
 import { CallForm } from './CallForm.tsx';
 import styles from './DoorOfJob.module.css';
-import { sayBusinessDay, sayUntil } from './days.ts';
+import { dayHere, sayBusinessDay, sayUntil } from './days.ts';
 import { diagnosisFacts } from './diagnosis-words.ts';
 import { IntakeForm } from './IntakeForm.tsx';
 import { PromiseForm } from './PromiseForm.tsx';
@@ -26,6 +26,7 @@ export function DoorOfJob({ job }: { job: Job }) {
           serial={job.unit.serial}
           besidesJobId={job.jobId}
           title="Was here before"
+          now={{ day: dayHere(job.openedAt), distance: job.distance }}
         />
       </div>
       <div className={styles.columns}>

@@ -2,6 +2,7 @@
 import type { Job } from '../../../app/jobs/jobs.contract.ts';
 import { EmptyState } from '../../components/EmptyState.tsx';
 import { ChecksTable } from './ChecksTable.tsx';
+import { dayHere } from './days.ts';
 import styles from './JobScreen.module.css';
 import { MissingList } from './MissingList.tsx';
 import { PacksOfJob } from './PacksOfJob.tsx';
@@ -20,6 +21,7 @@ export function JobScreen({ jobId }: { jobId: number }) {
               serial={job.unit.serial}
               besidesJobId={job.jobId}
               title="Was here before"
+              now={{ day: dayHere(job.openedAt), distance: job.distance }}
             />
             <SignedOff job={job} />
           </div>

@@ -5,7 +5,7 @@ import { type KeyboardEvent, useRef } from 'react';
 import type { JobLine } from '../../../app/jobs/jobs.contract.ts';
 import type { Stage } from '../../../app/jobs/stages.contract.ts';
 import { Cell, ColumnHead, RowHead, Table } from '../../components/Table.tsx';
-import { sayStanding } from './days.ts';
+import { sayBusinessDay, sayStanding } from './days.ts';
 import styles from './JobsBoard.module.css';
 import { PromisedDay } from './PromisedDay.tsx';
 import { type MissingOfJob, useMissing } from './use-missing.ts';
@@ -31,7 +31,10 @@ export function JobsBoard({ stages, jobs, onMove }: JobsBoardProps) {
     if (event.key.toLowerCase() === 'm' && at >= 0) {
       const part = parts.find((each) => each.jobs.some((job) => String(job.jobId) === links[at]?.dataset.job));
       const job = part?.jobs.find((each) => String(each.jobId) === links[at]?.dataset.job);
-      if (job && part?.next) onMove(job, part.next);
+      // A small job leaves stages out, so its own next one may be farther on.
+      const nextId = job && missing.get(job.jobId)?.nextStageId;
+      const next = stages.find(({ stageId }) => stageId === nextId) ?? part?.next;
+      if (job && next) onMove(job, next);
       return;
     }
     const by = event.key === 'ArrowDown' ? 1 : event.key === 'ArrowUp' ? -1 : 0;
@@ -66,7 +69,7 @@ export function JobsBoard({ stages, jobs, onMove }: JobsBoardProps) {
               </th>
             </tr>
             {part.jobs.map((job) => (
-              <JobRow key={job.jobId} job={job} missing={missing.get(job.jobId)} row={row} />
+              <JobRow key={job.jobId} job={job} missing={missing.get(job.jobId)?.missing} row={row} />
             ))}
           </tbody>
         ))}
@@ -77,7 +80,7 @@ export function JobsBoard({ stages, jobs, onMove }: JobsBoardProps) {
 
 type JobRowProps = {
   job: JobLine;
-  missing: MissingOfJob | undefined;
+  missing: MissingOfJob['missing'] | undefined;
   row: (element: HTMLTableRowElement) => () => void;
 };
 
@@ -98,6 +101,7 @@ function JobRow({ job, missing, row }: JobRowProps) {
       <Cell>{job.customerName}</Cell>
       <Cell>
         {job.familyName} <span className={styles.serial}>{job.serial}</span>
+        {job.extentName !== '' && <span className="quiet"> {job.extentName}</span>}
       </Cell>
       <Cell isWide>{job.vehicle === '' ? job.use : `${job.vehicle}, ${job.use}`}</Cell>
       <Cell isQuiet>
@@ -105,7 +109,11 @@ function JobRow({ job, missing, row }: JobRowProps) {
       </Cell>
       <Cell isNumber>{sayStanding(job.openedAt)}</Cell>
       <Cell isNumber>{sayStanding(job.enteredAt)}</Cell>
-      <Cell>{job.promisedOn !== null && <PromisedDay day={job.promisedOn} isDone={job.isClosed} />}</Cell>
+      <Cell>
+        {job.deliveredOn !== null
+          ? `handed over ${sayBusinessDay(job.deliveredOn)}`
+          : job.promisedOn !== null && <PromisedDay day={job.promisedOn} isDone={job.isClosed} />}
+      </Cell>
       <Cell isQuiet>{job.enteredBy}</Cell>
       <Cell isNumber>{missing && missing.length > 0 && <span title={missing.join('\n')}>{missing.length}</span>}</Cell>
     </tr>

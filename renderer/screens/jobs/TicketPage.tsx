@@ -6,7 +6,9 @@ import { LinkKey } from '../../frame/LinkKey.tsx';
 import { useOpenShop } from '../../frame/open-shop.ts';
 import { PageHead } from '../../frame/PageHead.tsx';
 import { useLetterKey } from '../../frame/use-letter-key.ts';
+import { sayBusinessDay } from './days.ts';
 import { EstimateOnTicket } from './EstimateOnTicket.tsx';
+import { ExtentOfJob } from './ExtentOfJob.tsx';
 import { LoadedJob } from './LoadedJob.tsx';
 import { PromisedDay } from './PromisedDay.tsx';
 import { StagesOfJob } from './StagesOfJob.tsx';
@@ -22,7 +24,13 @@ export function TicketPage({ jobId, children }: { jobId: number; children: (job:
           <p className={styles.who}>
             <span>{[job.customer.name, job.customer.phone].filter(Boolean).join(', ')}</span>
             {job.complaint !== '' && <span className="quiet">{job.complaint}</span>}
-            {job.promised && (
+            <ExtentOfJob job={job} />
+            {job.deliveredOn !== null && (
+              <span>
+                Handed over <b>{sayBusinessDay(job.deliveredOn)}</b>
+              </span>
+            )}
+            {job.promised && job.deliveredOn === null && (
               <span>
                 Promised <PromisedDay day={job.promised.on} isDone={job.isClosed} saysWhen />
               </span>
@@ -41,7 +49,7 @@ export function TicketPage({ jobId, children }: { jobId: number; children: (job:
 function HeadKeys({ job }: { job: Job }) {
   return (
     <>
-      {!job.isClosed && job.checks.length > 0 && (
+      {!job.isClosed && job.deliveredOn === null && job.checks.length > 0 && (
         <LinkKey to="/bench" search={{ unit: job.jobId }} kind={job.missing.length > 0 ? 'filled' : 'plain'}>
           Read at the bench
         </LinkKey>

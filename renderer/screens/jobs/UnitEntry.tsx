@@ -5,9 +5,11 @@ import { RadioGroup } from '../../components/RadioGroup.tsx';
 import { Select } from '../../components/Select.tsx';
 import { SuggestField } from '../../components/SuggestField.tsx';
 import { TextField } from '../../components/TextField.tsx';
+import { useOpenShop } from '../../frame/open-shop.ts';
 import { useRead } from '../../rpc/use-read.ts';
 import styles from './CheckInScreen.module.css';
-import type { CheckInDraft, FoundUnit } from './check-in-draft.ts';
+import { type CheckInDraft, distanceOf, type FoundUnit } from './check-in-draft.ts';
+import { today } from './days.ts';
 import { VisitsOfUnit } from './VisitsOfUnit.tsx';
 
 type UnitEntryProps = {
@@ -22,6 +24,7 @@ const mostSideBySide = 5;
 
 export function UnitEntry({ draft, onChange, families, refusal }: UnitEntryProps) {
   const { knownUnit } = draft;
+  const { decimalMark } = useOpenShop().settings;
   const text = knownUnit ? '' : draft.serial.trim();
   const found = useRead('units.findUnits', text === '' ? null : { text }, { keepsLast: true });
   const known = text === '' ? [] : (found.data ?? []);
@@ -47,6 +50,7 @@ export function UnitEntry({ draft, onChange, families, refusal }: UnitEntryProps
       unitId={knownUnit?.unitId ?? null}
       serial={(knownUnit?.serial ?? draft.serial).trim()}
       title="Was here before"
+      now={{ day: today(), distance: distanceOf(draft, decimalMark) }}
     />
   );
   if (knownUnit) {

@@ -1,8 +1,11 @@
 // The earlier visits of a unit, newest first, each a way to its ticket.
 import { Link } from '@tanstack/react-router';
 import type { Visit } from '../../../app/jobs/door.contract.ts';
+import { type Return, warrantyStanding } from '../../../app/jobs/warranty.ts';
+import { useOpenShop } from '../../frame/open-shop.ts';
 import { useRead } from '../../rpc/use-read.ts';
 import { sayDay } from '../../text/say-date.ts';
+import { sayBusinessDay } from './days.ts';
 import styles from './VisitsOfUnit.module.css';
 
 type VisitsOfUnitProps = {
@@ -11,9 +14,11 @@ type VisitsOfUnitProps = {
   /** The ticket they stand on, which is no earlier visit. */
   besidesJobId?: number;
   title: string;
+  /** When and with what on it the unit is here: what a warranty is looked at by. */
+  now: Return;
 };
 
-export function VisitsOfUnit({ unitId, serial, besidesJobId, title }: VisitsOfUnitProps) {
+export function VisitsOfUnit({ unitId, serial, besidesJobId, title, now }: VisitsOfUnitProps) {
   const isKnown = unitId !== null || serial.trim() !== '';
   const read = useRead('jobs.listVisits', isKnown ? { unitId, serial } : null);
   const visits = (isKnown ? (read.data ?? []) : []).filter((visit) => visit.jobId !== besidesJobId);
@@ -23,14 +28,16 @@ export function VisitsOfUnit({ unitId, serial, besidesJobId, title }: VisitsOfUn
       <h3>{title}</h3>
       <ul>
         {visits.map((visit) => (
-          <VisitLine key={visit.jobId} visit={visit} />
+          <VisitLine key={visit.jobId} visit={visit} now={now} />
         ))}
       </ul>
     </section>
   );
 }
 
-function VisitLine({ visit }: { visit: Visit }) {
+function VisitLine({ visit, now }: { visit: Visit; now: Return }) {
+  const { decimalMark } = useOpenShop().settings;
+  const { left } = visit;
   return (
     <li>
       <Link to="/jobs/$jobId" params={{ jobId: String(visit.jobId) }}>
@@ -39,6 +46,12 @@ function VisitLine({ visit }: { visit: Visit }) {
       <span className="quiet">
         {sayDay(visit.openedAt)}, {visit.customerName}, {visit.isClosed ? 'closed' : `in ${visit.stageName}`}
       </span>
+      {left && (
+        <span className={styles.warranty}>
+          handed over {sayBusinessDay(left.deliveredOn)},{' '}
+          <b>{warrantyStanding(left, now, { decimalMark, sayDay: sayBusinessDay }).words}</b>
+        </span>
+      )}
       {visit.complaint !== '' && <span className={styles.complaint}>{visit.complaint}</span>}
     </li>
   );

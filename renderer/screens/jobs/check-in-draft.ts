@@ -1,6 +1,7 @@
 // What is typed at check-in before it is a job, and what it means.
 import type { Input } from '../../../app/contract/contract.ts';
 import type { Customer } from '../../../app/customers/customers.contract.ts';
+import type { Distance } from '../../../app/jobs/distance.contract.ts';
 import { blankDiagnosis, type Diagnosis } from '../../../app/jobs/door.contract.ts';
 import { parseDistance } from '../../../app/jobs/parse-distance.ts';
 import type { DecimalMark } from '../../../app/quantities/format-amount.ts';
@@ -26,6 +27,8 @@ export type CheckInDraft = {
   readonly diagnosis: Diagnosis;
   /** yyyy-mm-dd, or empty. */
   readonly promisedOn: string;
+  /** null: the whole rebuild. */
+  readonly smallJobId: number | null;
 };
 
 export const blankCheckIn: CheckInDraft = {
@@ -44,7 +47,14 @@ export const blankCheckIn: CheckInDraft = {
   caseTag: '',
   diagnosis: blankDiagnosis,
   promisedOn: '',
+  smallJobId: null,
 };
+
+/** What stands on the unit as far as it can be read; null otherwise. */
+export function distanceOf({ distance, distanceUnit }: CheckInDraft, decimalMark: DecimalMark): Distance | null {
+  const read = parseDistance(distance, decimalMark);
+  return read.ok && read.value !== null ? { amount: read.value, unit: distanceUnit } : null;
+}
 
 export type CheckInRefusals = { customer?: string; family?: string; distance?: string };
 
@@ -70,6 +80,7 @@ export function checkInOf(draft: CheckInDraft, decimalMark: DecimalMark, by: num
     caseTag: draft.caseTag,
     diagnosis: draft.diagnosis,
     promisedOn: draft.promisedOn === '' ? null : draft.promisedOn,
+    smallJobId: draft.smallJobId,
     distance: distance.value === null ? null : { amount: distance.value, unit: draft.distanceUnit },
     by,
   };

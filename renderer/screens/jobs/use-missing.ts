@@ -3,8 +3,8 @@ import { useQueries } from '@tanstack/react-query';
 import { useCallback, useEffect, useRef, useState } from 'react';
 import { call } from '../../rpc/client.ts';
 
-/** What is missing, one line each. */
-export type MissingOfJob = readonly string[];
+/** What is missing, one line each, for the stage that is next for this job. */
+export type MissingOfJob = { readonly missing: readonly string[]; readonly nextStageId: number | null };
 
 /** As many jobs as are asked about at once. */
 const atOnce = 10;
@@ -41,7 +41,10 @@ export function useMissing(): {
   });
   const missing = new Map(
     answers.flatMap(({ data }) =>
-      (data ?? []).map((each) => [each.jobId, each.missing.map(({ what }) => what)] as const),
+      (data ?? []).map(
+        ({ jobId, missing, nextStageId }) =>
+          [jobId, { missing: missing.map(({ what }) => what), nextStageId }] as const,
+      ),
     ),
   );
   return { missing, row };

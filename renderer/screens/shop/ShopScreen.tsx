@@ -12,6 +12,7 @@ import { PhoneFolder } from './PhoneFolder.tsx';
 import { DemoAndOwn, FileAndBackups } from './ShopFiles.tsx';
 import { StageNeeds } from './StageNeeds.tsx';
 import { DecisionRule, UnitsAndPaper } from './UnitsAndPaper.tsx';
+import { UsualWarranty } from './UsualWarranty.tsx';
 
 export function ShopScreen() {
   const shop = useOpenShop();
@@ -27,11 +28,20 @@ export function ShopScreen() {
           <DemoAndOwn shop={shop} />
         </FormSection>
       )}
-      <FormSection title="People" about="Whoever is at the bench stands beside every reading. No passwords.">
+      <FormSection
+        title="People"
+        about="Whoever is at the bench stands beside everything that is written down; I and the initials change places. Initials say who did it, they are no lock."
+      >
         <People people={shop.people} />
       </FormSection>
       <FormSection title="Name, units and paper" about="How this shop writes, on the screen and on paper.">
         <UnitsAndPaper settings={settings} />
+      </FormSection>
+      <FormSection
+        title="Warranty"
+        about="What this shop usually stands in for, whichever comes first, from the day a unit goes into service. Empty counts for nothing."
+      >
+        <UsualWarranty settings={settings} />
       </FormSection>
       <FormSection
         title="Verdicts"

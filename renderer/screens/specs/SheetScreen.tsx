@@ -70,6 +70,9 @@ function Sheet({ revision, newestNumber }: { revision: Revision; newestNumber: n
                   Blank bench sheet
                 </LinkKey>
               )}
+              <LinkKey to="/specs/$familyId/small-jobs" params={params}>
+                Small jobs
+              </LinkKey>
               {editKey('Edit the sheet')}
             </>
           )
