@@ -11,6 +11,7 @@ import * as gaugeLines from './0008-gauge-lines.ts';
 import * as lists from './0009-lists.ts';
 import * as findings from './0010-findings.ts';
 import * as delivery from './0011-delivery.ts';
+import * as pictures from './0012-pictures.ts';
 
 export { applicationId } from './0001-one-unit.ts';
 
@@ -26,4 +27,5 @@ export const migrations: Record<string, Migration> = {
   '0009-lists': lists,
   '0010-findings': findings,
   '0011-delivery': delivery,
+  '0012-pictures': pictures,
 };

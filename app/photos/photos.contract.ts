@@ -16,7 +16,7 @@ export const photo = z.strictObject({
 });
 
 /** A JPEG, as base64; the window has turned it upright and made it small before. */
-const jpegBase64 = z.base64().min(4).max(3_000_000, 'is larger than this book keeps: make it smaller');
+export const jpegBase64 = z.base64().min(4).max(3_000_000, 'is larger than this book keeps: make it smaller');
 
 export const photosContract = {
   'photos.listPhotos': read('the photos of a ticket, oldest first', z.strictObject({ jobId: id }), z.array(photo)),

@@ -3,9 +3,10 @@ import { accept, type Result, refuse } from '../base/result.ts';
 import { formatAmount } from '../quantities/format-amount.ts';
 import { type Unit, unitNamed } from '../quantities/units.ts';
 import { listProblem } from './list-problems.ts';
+import { pictureProblem, repeatedTitle } from './picture-problems.ts';
 import type { Check, Limits, Pack, SpecSheet } from './spec-sheet.ts';
 
-/** The sheet itself, or a refusal that names the pack, check or list and what to put right. */
+/** The sheet itself, or a refusal that names the pack, check, list or picture and what to put right. */
 export function soundSheet(sheet: SpecSheet): Result<SpecSheet> {
   const problem =
     repeatedName('pack', sheet.packs) ??
@@ -13,7 +14,9 @@ export function soundSheet(sheet: SpecSheet): Result<SpecSheet> {
     sheet.packs.map(packProblem).find(Boolean) ??
     sheet.checks.map((check) => checkProblem(check, sheet.packs)).find(Boolean) ??
     repeatedName('list', sheet.lists) ??
-    sheet.lists.map((list) => listProblem(list, sheet.packs)).find(Boolean);
+    sheet.lists.map((list) => listProblem(list, sheet.packs)).find(Boolean) ??
+    repeatedTitle(sheet.pictures) ??
+    sheet.pictures.map((picture) => pictureProblem(picture, sheet)).find(Boolean);
   return problem ? refuse('spec', problem) : accept(sheet);
 }
 

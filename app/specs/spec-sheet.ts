@@ -1,4 +1,5 @@
-// What a family should measure, as plain data: packs with ordered slots, checks with limits, and lists.
+// What a family should measure, as plain data: packs with ordered slots, checks with limits, lists, and
+// pictures of the parts.
 // Amounts of a check are whole base units of its quantity (nm, Pa, mN·m, µL, degrees, ones).
 import { z } from 'zod';
 import { length_nm, line, requiredLine, text } from '../contract/fields.ts';
@@ -83,10 +84,34 @@ export const check = z.strictObject({
   sourceNote: line,
 });
 
+/** A place on a picture, and what it names: a check, a line of a list, or nothing but itself. */
+export const picturePoint = z.strictObject({
+  /** Short, as it stands on the picture: "A", "C1". */
+  label: z.string().trim().min(1, 'must not be empty').max(12),
+  /** What is said beside the picture: "lube, flows". */
+  note: line,
+  /** Thousandths of the width from the left, and of the height from the top. */
+  x_permille: z.int().min(0).max(1000),
+  y_permille: z.int().min(0).max(1000),
+  checkName: requiredLine.nullable(),
+  listName: requiredLine.nullable(),
+  lineWords: requiredLine.nullable(),
+});
+
+/** The shop's own photograph of a part. Its file lies beside the shop file, named after what is in it. */
+export const picture = z.strictObject({
+  title: requiredLine,
+  sha256: z.string().regex(/^[0-9a-f]{64}$/, 'must be the name of a kept picture'),
+  width: z.int().positive(),
+  height: z.int().positive(),
+  points: z.array(picturePoint).max(60),
+});
+
 export const specSheet = z.strictObject({
   packs: z.array(pack).max(20),
   checks: z.array(check).max(200),
   lists: z.array(specList).max(40).default([]),
+  pictures: z.array(picture).max(20).default([]),
 });
 
 export type PieceKind = (typeof pieceKinds)[number];
@@ -98,4 +123,6 @@ export type Pack = z.infer<typeof pack>;
 export type Limits = z.infer<typeof limits>;
 export type HoldsFor = (typeof holdsFor)[number];
 export type Check = z.infer<typeof check>;
+export type PicturePoint = z.infer<typeof picturePoint>;
+export type Picture = z.infer<typeof picture>;
 export type SpecSheet = z.infer<typeof specSheet>;

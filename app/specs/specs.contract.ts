@@ -2,13 +2,18 @@
 import { z } from 'zod';
 import { id, instant, line, nothing, requiredLine } from '../contract/fields.ts';
 import { read, write } from '../contract/method.ts';
+import { jpegBase64 } from '../photos/photos.contract.ts';
 import { smallJobsContract } from './small-jobs.contract.ts';
 import { listLine, specList } from './spec-list.ts';
-import { check, pack, slot, specSheet } from './spec-sheet.ts';
+import { check, pack, picture, picturePoint, slot, specSheet } from './spec-sheet.ts';
 
 export const savedSlot = slot.extend({ slotId: id });
 export const savedPack = pack.extend({ packId: id, slots: z.array(savedSlot) });
 export const savedCheck = check.extend({ checkId: id, packId: id.nullable() });
+export const savedPicture = picture.extend({
+  pictureId: id,
+  points: z.array(picturePoint.extend({ checkId: id.nullable(), lineId: id.nullable() })),
+});
 
 export const savedLine = listLine.extend({ lineId: id });
 export const savedList = specList.extend({ listId: id, packId: id.nullable(), lines: z.array(savedLine) });
@@ -26,6 +31,7 @@ export const revision = z.strictObject({
   packs: z.array(savedPack),
   checks: z.array(savedCheck),
   lists: z.array(savedList),
+  pictures: z.array(savedPicture),
 });
 
 export const specsContract = {
@@ -59,11 +65,22 @@ export const specsContract = {
     z.strictObject({ familyId: id, sheet: specSheet, sourceNote: line, by: id }),
     z.strictObject({ revisionId: id, number: z.int().positive() }),
   ),
+  'specs.keepPicture': write(
+    'keep the file of a picture, so that a sheet may carry it',
+    z.strictObject({ of: z.union([z.strictObject({ jpegBase64 }), z.strictObject({ photoId: id })]), by: id }),
+    picture.pick({ sha256: true, width: true, height: true }),
+  ),
+  'specs.getPicture': read(
+    'the picture itself',
+    picture.pick({ sha256: true }),
+    z.strictObject({ jpegBase64: z.string() }),
+  ),
 } as const;
 
 export type Revision = z.infer<typeof revision>;
 export type SavedPack = z.infer<typeof savedPack>;
 export type SavedSlot = z.infer<typeof savedSlot>;
+export type SavedPicture = z.infer<typeof savedPicture>;
 export type SavedCheck = z.infer<typeof savedCheck>;
 export type SavedList = z.infer<typeof savedList>;
 export type SavedLine = z.infer<typeof savedLine>;

@@ -40,6 +40,10 @@ export function readPicture(shopFile: string, sha256: string): Buffer {
   return bytes;
 }
 
+export function isPictureKept(shopFile: string, sha256: string): boolean {
+  return existsSync(pathOf(shopFile, sha256));
+}
+
 function pathOf(shopFile: string, sha256: string): string {
   return join(folderBeside(shopFile), `${sha256}.jpg`);
 }

@@ -1,7 +1,6 @@
 // Photos, from the contract to the service.
 import type { Handlers } from '../rpc/handler.ts';
 import { readFromFolder } from './phone-folder.ts';
-import { readPicture } from './photo-files.ts';
 import {
   addPhoto,
   describePhoto,
@@ -9,6 +8,7 @@ import {
   getFolder,
   keepJpeg,
   listPhotos,
+  readJpeg,
   removePhoto,
   watchedFolder,
   watchFolder,
@@ -18,7 +18,7 @@ export const photosHandlers: Handlers<'photos'> = {
   'photos.listPhotos': (desk, input) => desk.shop().read((reading) => listPhotos(reading, input)),
   'photos.getPhoto': async (desk, { photoId, size }) => {
     const files = await desk.shop().read((reading) => filesOfPhoto(reading, photoId));
-    return { jpegBase64: readPicture(desk.shop().file, files[size]).toString('base64') };
+    return { jpegBase64: readJpeg(desk.shop().file, files[size]) };
   },
   'photos.addPhoto': (desk, { jpegBase64, smallBase64, ...input }) => {
     const shop = desk.shop();

@@ -7,7 +7,7 @@ import type { Reading, Writing } from '../database/tables.ts';
 import { checkOfJobRow, getJobRow, jobAtWork } from '../jobs/jobs.service.ts';
 import { personAtWork } from '../shop/shop.service.ts';
 import { assertFolder, listFolder } from './phone-folder.ts';
-import { keepPicture, readPicture } from './photo-files.ts';
+import { isPictureKept, keepPicture, readPicture } from './photo-files.ts';
 
 export async function listPhotos(reading: Reading, { jobId }: { jobId: number }): Promise<Photo[]> {
   const rows = await photos(reading).where('job_id', '=', jobId).orderBy('photo_id').execute();
@@ -29,6 +29,15 @@ export type PictureOnDisk = { readonly sha256: string; readonly width: number; r
 export function keepJpeg(shopFile: string, base64: string): PictureOnDisk {
   const { bytes, width, height } = accepted(plainJpeg(Buffer.from(base64, 'base64')));
   return { sha256: keepPicture(shopFile, bytes), width, height };
+}
+
+/** What was kept, as base64; a storage error in words when its file is gone or was changed. */
+export function readJpeg(shopFile: string, sha256: string): string {
+  return readPicture(shopFile, sha256).toString('base64');
+}
+
+export function isJpegKept(shopFile: string, sha256: string): boolean {
+  return isPictureKept(shopFile, sha256);
 }
 
 export async function addPhoto(
@@ -100,6 +109,15 @@ export async function filesOfPhoto(reading: Reading, photoId: number): Promise<{
   return { full: row.sha256, small: row.small_sha256 };
 }
 
+/** A photo's own picture, for whoever shows it elsewhere. */
+export async function pictureOfPhoto(reading: Reading, photoId: number): Promise<PictureOnDisk> {
+  const { sha256, width, height } = found(
+    await photos(reading).where('photo_id', '=', photoId).executeTakeFirst(),
+    'photo',
+  );
+  return { sha256, width, height };
+}
+
 /** The pictures that a person chose for the report, oldest first, ready to print. */
 export async function picturesForReport(reading: Reading, shopFile: string, jobId: number): Promise<Picture[]> {
   const rows = await photos(reading)
@@ -108,7 +126,7 @@ export async function picturesForReport(reading: Reading, shopFile: string, jobI
     .orderBy('photo_id')
     .execute();
   return rows.map(({ sha256, width, height, caption }) => ({
-    jpegBase64: readPicture(shopFile, sha256).toString('base64'),
+    jpegBase64: readJpeg(shopFile, sha256),
     width,
     height,
     caption,

@@ -3,6 +3,7 @@ import type { Limits, PlacementRule, SpecSheet } from '../../app/specs/spec-shee
 import type { SavedCheck, SavedPack } from '../../app/specs/specs.contract.ts';
 import type { Reading, Writing } from '../database/tables.ts';
 import { deleteLists, insertLists } from './lists.repository.ts';
+import { deletePictures, insertPictures } from './pictures.repository.ts';
 import type { ChecksTable } from './specs.tables.ts';
 
 export function findFamily(reading: Reading, familyId: number) {
@@ -125,6 +126,7 @@ export async function insertSheet(writing: Writing, revisionId: number, sheet: S
     }
   }
   await insertLists(writing, revisionId, sheet.lists, packIds);
+  await insertPictures(writing, revisionId, sheet.pictures);
 }
 
 async function insertSlots(
@@ -165,8 +167,9 @@ async function insertRules(writing: Writing, packId: number, rules: readonly Pla
   }
 }
 
-/** Takes an unused revision's packs, checks and lists away, so that a new sheet can take their place. */
+/** Takes an unused revision's packs, checks, lists and pictures away, so that a new sheet can take their place. */
 export async function deleteSheet(writing: Writing, revisionId: number): Promise<void> {
+  await deletePictures(writing, revisionId);
   await deleteLists(writing, revisionId);
   const checkIds = writing.selectFrom('checks').select('check_id').where('revision_id', '=', revisionId);
   const packIds = writing.selectFrom('packs').select('pack_id').where('revision_id', '=', revisionId);

@@ -6,6 +6,7 @@ import { accepted, found, Refused } from '../database/errors.ts';
 import type { Reading, Writing } from '../database/tables.ts';
 import { personAtWork } from '../shop/shop.service.ts';
 import { listLists } from './lists.repository.ts';
+import { listPictures } from './pictures.repository.ts';
 import * as repository from './specs.repository.ts';
 
 export async function listFamilies(reading: Reading) {
@@ -46,6 +47,7 @@ export async function getRevision(
     packs: await repository.listPacks(reading, revision.revision_id),
     checks: await repository.listChecks(reading, revision.revision_id),
     lists: await listLists(reading, revision.revision_id),
+    pictures: await listPictures(reading, revision.revision_id),
   };
 }
 
@@ -63,15 +65,22 @@ export async function addFamily(writing: Writing, now: string, input: { name: st
   return { familyId: family_id };
 }
 
-/** A revision that a job was checked in under stays as it is: the sheet becomes the next revision. */
+/**
+ * A revision that a job was checked in under stays as it is: the sheet becomes the next revision. `isKept` says whether
+ * the file of a picture is there; one that was lost since the sheet was saved last keeps its place.
+ */
 export async function saveSheet(
   writing: Writing,
   now: string,
   input: { familyId: number; sheet: SpecSheet; sourceNote: string; by: number },
+  isKept: (sha256: string) => boolean,
 ) {
   await personAtWork(writing, input.by);
   const sheet = accepted(soundSheet(input.sheet));
   const newest = found(await repository.newestRevision(writing, input.familyId), 'family');
+  const before = new Set((await listPictures(writing, newest.revision_id)).map(({ sha256 }) => sha256));
+  const missing = sheet.pictures.find(({ sha256 }) => !before.has(sha256) && !isKept(sha256));
+  if (missing) throw new Refused('picture-gone', `The picture ${missing.title} is not kept yet: take it in again.`);
   if (newest.is_frozen === 1) {
     const number = newest.number + 1;
     const revisionId = await repository.insertRevision(writing, { ...input, number, now });

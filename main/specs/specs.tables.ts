@@ -125,6 +125,28 @@ export interface ListLineOptionsTable {
   is_good: number;
 }
 
+export interface PicturesTable {
+  picture_id: Generated<number>;
+  revision_id: number;
+  position: number;
+  title: string;
+  /** The file is named after this. */
+  sha256: string;
+  width: number;
+  height: number;
+}
+
+export interface PicturePointsTable {
+  picture_id: number;
+  position: number;
+  label: string;
+  note: string;
+  x_permille: number;
+  y_permille: number;
+  check_id: number | null;
+  list_line_id: number | null;
+}
+
 export type SpecsTables = SmallJobsTables & {
   families: FamiliesTable;
   revisions: RevisionsTable;
@@ -136,6 +158,8 @@ export type SpecsTables = SmallJobsTables & {
   checks: ChecksTable;
   check_variants: CheckVariantsTable;
   check_shims: CheckShimsTable;
+  pictures: PicturesTable;
+  picture_points: PicturePointsTable;
   lists: ListsTable;
   list_lines: ListLinesTable;
   list_line_options: ListLineOptionsTable;

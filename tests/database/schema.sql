@@ -381,6 +381,22 @@ begin select raise(abort, 'frozen: packs'); end;
 CREATE TRIGGER photos_no_delete before delete on photos
 begin select raise(abort, 'append-only: photos'); end;
 
+CREATE TRIGGER picture_points_frozen_delete before delete on picture_points
+when exists (select 1 from pictures join jobs using (revision_id) where pictures.picture_id = old.picture_id)
+begin select raise(abort, 'frozen: picture_points'); end;
+
+CREATE TRIGGER picture_points_frozen_update before update on picture_points
+when exists (select 1 from pictures join jobs using (revision_id) where pictures.picture_id = old.picture_id)
+begin select raise(abort, 'frozen: picture_points'); end;
+
+CREATE TRIGGER pictures_frozen_delete before delete on pictures
+when exists (select 1 from jobs where jobs.revision_id = old.revision_id)
+begin select raise(abort, 'frozen: pictures'); end;
+
+CREATE TRIGGER pictures_frozen_update before update on pictures
+when exists (select 1 from jobs where jobs.revision_id = old.revision_id)
+begin select raise(abort, 'frozen: pictures'); end;
+
 CREATE TRIGGER piece_height_points_no_delete before delete on piece_height_points
 begin select raise(abort, 'append-only: piece_height_points'); end;
 
@@ -1147,6 +1163,32 @@ CREATE TABLE photos (
   added_at text not null,
   added_by integer not null references people,
   removed_at text
+) strict;
+
+CREATE TABLE picture_points (
+  picture_id integer not null references pictures,
+  position integer not null,
+  label text not null check (label <> ''),
+  note text not null,
+  x_permille integer not null check (x_permille between 0 and 1000),
+  y_permille integer not null check (y_permille between 0 and 1000),
+  check_id integer references checks,
+  list_line_id integer references list_lines,
+  check (check_id is null or list_line_id is null),
+  primary key (picture_id, position),
+  unique (picture_id, label)
+) strict, without rowid;
+
+CREATE TABLE pictures (
+  picture_id integer primary key,
+  revision_id integer not null references revisions,
+  position integer not null,
+  title text not null check (title <> ''),
+  sha256 text not null check (length(sha256) = 64),
+  width integer not null check (width > 0),
+  height integer not null check (height > 0),
+  unique (revision_id, position),
+  unique (revision_id, title)
 ) strict;
 
 CREATE TABLE piece_height_points (

@@ -33,6 +33,11 @@ const revisionOf = (sheet: SpecSheet): Revision => ({
     packId: null,
     lines: list.lines.map((line, place) => ({ ...line, lineId: 100 * index + place + 1 })),
   })),
+  pictures: sheet.pictures.map((picture, index) => ({
+    ...picture,
+    pictureId: index + 1,
+    points: picture.points.map((point) => ({ ...point, checkId: null, lineId: null })),
+  })),
 });
 const shop = { shopName: 'Harrow Lane Transmission', lengthUnit: 'thou', paper: 'letter' } as const;
 

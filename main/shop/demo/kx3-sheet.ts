@@ -216,4 +216,5 @@ export const kx3Sheet: SpecSheet = {
   packs,
   checks: [...clearances, ...mechanical, ...circuits, ...pressures, cooler, ...torques],
   lists: [],
+  pictures: [],
 };

@@ -23,7 +23,7 @@ import { type TypedSheet, typedSheet } from './typed-sheet.ts';
 import { useSteady } from './use-steady.ts';
 
 /** A row of the sheet: one at a time is open. */
-export type Row = { readonly kind: 'pack' | 'check' | 'list'; readonly key: number };
+export type Row = { readonly kind: 'pack' | 'check' | 'list' | 'picture'; readonly key: number };
 
 /** What the packs and the checks of the sheet are edited with. */
 export type Editing = {
@@ -86,7 +86,11 @@ function EditSheet({ revision }: { revision: Revision }) {
       change(changed);
       setTaken({ what, before: sheet });
       focusNext(() => document.getElementById(undoKeyId));
-      setOpen((row) => (row && [...changed.packs, ...changed.checks].some(({ key }) => key === row.key) ? row : null));
+      setOpen((row) =>
+        row && [...changed.packs, ...changed.checks, ...changed.pictures].some(({ key }) => key === row.key)
+          ? row
+          : null,
+      );
     },
     openRow: (row) => {
       setTimesAsked(0);

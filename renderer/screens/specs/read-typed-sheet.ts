@@ -8,6 +8,7 @@ import { lineProblem, listProblem } from '../../../app/specs/list-problems.ts';
 import { checkProblem, packProblem } from '../../../app/specs/sheet-problems.ts';
 import type { ListLine, SpecList } from '../../../app/specs/spec-list.ts';
 import type { Check, Pack, PlacementRule, Slot, SpecSheet } from '../../../app/specs/spec-sheet.ts';
+import { readPicture, type TypedPicture } from './typed-pictures.ts';
 import {
   type Figures,
   heightField,
@@ -124,7 +125,7 @@ export function readList(list: TypedList, sheet: TypedSheet): Typed<SpecList, 'n
 
 /** What keeps a sheet from being read, and whose row it is. */
 export type SheetProblem = {
-  readonly kind: 'pack' | 'check' | 'list';
+  readonly kind: 'pack' | 'check' | 'list' | 'picture';
   readonly key: number;
   readonly sentence: string;
 };
@@ -134,14 +135,22 @@ export function readSheet(sheet: TypedSheet): { value: SpecSheet | null; problem
   const packs = sheet.packs.map((pack) => readPack(pack, sheet));
   const checks = sheet.checks.map((check) => readCheck(check, sheet));
   const lists = sheet.lists.map((list) => readList(list, sheet));
+  const pictures = sheet.pictures.map((picture) => readPicture(picture, sheet));
   const problems = [
     ...packs.flatMap((read, index) => problemOf('pack', sheet.packs[index]!, read)),
     ...checks.flatMap((read, index) => problemOf('check', sheet.checks[index]!, read)),
     ...lists.flatMap((read, index) => problemOf('list', sheet.lists[index]!, read)),
+    ...pictures.flatMap((read, index) => problemOf('picture', named(sheet.pictures[index]!), read)),
   ];
   const value =
-    problems.length === 0 ? { packs: valuesOf(packs), checks: valuesOf(checks), lists: valuesOf(lists) } : null;
+    problems.length === 0
+      ? { packs: valuesOf(packs), checks: valuesOf(checks), lists: valuesOf(lists), pictures: valuesOf(pictures) }
+      : null;
   return { value, problems };
+}
+
+function named({ key, title }: TypedPicture) {
+  return { key, name: title };
 }
 
 function problemOf(

@@ -11,6 +11,7 @@ import type { Asks, ListLine, SpecList } from '../../../app/specs/spec-list.ts';
 import type { Check, Pack, PieceKind, PlacementRule, Slot } from '../../../app/specs/spec-sheet.ts';
 import type { Revision } from '../../../app/specs/specs.contract.ts';
 import type { PackPattern } from './pack-pattern.ts';
+import { type TypedPicture, typedPictures } from './typed-pictures.ts';
 
 /** Tells the rows of one sheet apart while they are renamed and moved. */
 type Key = { readonly key: number };
@@ -72,6 +73,7 @@ export type TypedSheet = Figures & {
   readonly packs: readonly TypedPack[];
   readonly checks: readonly TypedCheck[];
   readonly lists: readonly TypedList[];
+  readonly pictures: readonly TypedPicture[];
   readonly lastKey: number;
 };
 
@@ -125,8 +127,9 @@ export function typedSheet(revision: Revision, settings: Settings): TypedSheet {
       lines: lines.map((line) => typedLine(line, key())),
     }),
   );
+  const pictures = typedPictures(revision.pictures, { checks, lists }, key);
   const basis = { number: revision.number, savedAt: revision.savedAt };
-  return { ...figures, basis, sourceNote: revision.sourceNote, packs, checks, lists, lastKey };
+  return { ...figures, basis, sourceNote: revision.sourceNote, packs, checks, lists, pictures, lastKey };
 }
 
 export function typedLine({ words, asks }: ListLine, key: number): TypedLine {
