@@ -78,6 +78,11 @@ export const indicatorsContract = {
     z.strictObject({ lineId: id }),
     done,
   ),
+  'indicators.listTraces': read(
+    'the traces kept with the readings of a take',
+    z.strictObject({ takeId: id }),
+    z.array(trace.extend({ readingId: id })),
+  ),
   'indicators.hearLine': read(
     'open a line unless it is open, so that its readings come as news',
     z.strictObject({ lineId: id }),
@@ -89,4 +94,5 @@ export const indicatorsContract = {
 export type LineSettings = z.infer<typeof lineSettings>;
 export type GaugeLine = z.infer<typeof gaugeLine>;
 export type Trace = z.infer<typeof trace>;
+export type KeptTrace = Trace & { readonly readingId: number };
 export type HeardTrace = z.infer<typeof heardTrace>;

@@ -1,7 +1,7 @@
 // Gauge lines, from the contract to the service and to the lines that are open.
 import { listSerialPorts } from '../ports/serial-line.ts';
 import type { Handlers } from '../rpc/handler.ts';
-import { addLine, changeLine, getLine, listLines, retireLine } from './indicators.service.ts';
+import { addLine, changeLine, getLine, listLines, listTraces, retireLine } from './indicators.service.ts';
 
 export const indicatorsHandlers: Handlers<'indicators'> = {
   'indicators.listLines': (desk) => desk.shop().read((reading) => listLines(reading)),
@@ -15,6 +15,7 @@ export const indicatorsHandlers: Handlers<'indicators'> = {
     await desk.lines.leave(input.lineId);
     return desk.shop().write((writing) => retireLine(writing, input));
   },
+  'indicators.listTraces': (desk, input) => desk.shop().read((reading) => listTraces(reading, input)),
   'indicators.hearLine': async (desk, { lineId }) => {
     const { isRetired, lineId: _, ...settings } = await desk.shop().read((reading) => getLine(reading, lineId));
     return { standing: await desk.lines.hear(lineId, settings) };

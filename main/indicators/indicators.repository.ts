@@ -1,5 +1,5 @@
 // Lines and kept traces in and out of the file.
-import type { GaugeLine, LineSettings, Trace } from '../../app/indicators/indicators.contract.ts';
+import type { GaugeLine, KeptTrace, LineSettings, Trace } from '../../app/indicators/indicators.contract.ts';
 import { packTrace, unpackTrace } from '../../app/indicators/kept-trace.ts';
 import type { Reading, Writing } from '../database/tables.ts';
 import type { GaugeLinesTable } from './indicators.tables.ts';
@@ -100,26 +100,22 @@ export async function insertTrace(writing: Writing, readingId: number, trace: Tr
     .execute();
 }
 
-/** The traces of a take's readings, by reading. */
-export async function tracesOfTake(reading: Reading, takeId: number): Promise<Map<number, Trace>> {
+export async function tracesOfTake(reading: Reading, takeId: number): Promise<KeptTrace[]> {
   const rows = await reading
     .selectFrom('reading_traces')
     .innerJoin('readings', 'readings.reading_id', 'reading_traces.reading_id')
     .selectAll('reading_traces')
     .where('readings.take_id', '=', takeId)
+    .orderBy('reading_traces.reading_id')
     .execute();
-  return new Map(
-    rows.map((row) => [
-      row.reading_id,
-      {
-        lineName: row.line_name,
-        isPractice: row.is_practice === 1,
-        samples: unpackTrace(row.samples).map(({ at_ms, value_nm }): [number, number] => [at_ms, value_nm]),
-        heard: row.heard,
-        rest_nm: row.rest_nm,
-        pressed_nm: row.pressed_nm,
-        air_nm: row.air_nm,
-      },
-    ]),
-  );
+  return rows.map((row) => ({
+    readingId: row.reading_id,
+    lineName: row.line_name,
+    isPractice: row.is_practice === 1,
+    samples: unpackTrace(row.samples).map(({ at_ms, value_nm }): [number, number] => [at_ms, value_nm]),
+    heard: row.heard,
+    rest_nm: row.rest_nm,
+    pressed_nm: row.pressed_nm,
+    air_nm: row.air_nm,
+  }));
 }

@@ -1,5 +1,5 @@
 // Setting a gauge's line, and keeping what came over it with the reading that was accepted from it.
-import type { GaugeLine, HeardTrace, LineSettings } from '../../app/indicators/indicators.contract.ts';
+import type { GaugeLine, HeardTrace, KeptTrace, LineSettings } from '../../app/indicators/indicators.contract.ts';
 import { parsePattern } from '../../app/indicators/reading-pattern.ts';
 import { requestBytes } from '../../app/indicators/request-bytes.ts';
 import { accepted, found, Refused } from '../database/errors.ts';
@@ -9,6 +9,11 @@ import * as repository from './indicators.repository.ts';
 
 export function listLines(reading: Reading): Promise<GaugeLine[]> {
   return repository.listLines(reading);
+}
+
+/** The traces of a take's readings, in the order of reading. */
+export function listTraces(reading: Reading, { takeId }: { takeId: number }): Promise<KeptTrace[]> {
+  return repository.tracesOfTake(reading, takeId);
 }
 
 /** A line in use. */

@@ -6,9 +6,9 @@ import { ReadingScreen } from '../screens/bench/ReadingScreen.tsx';
 import { EditGaugeScreen } from '../screens/gauges/EditGaugeScreen.tsx';
 import { GaugeScreen } from '../screens/gauges/GaugeScreen.tsx';
 import { GaugesScreen } from '../screens/gauges/GaugesScreen.tsx';
+import { LinesScreen } from '../screens/indicators/LinesScreen.tsx';
 import { CheckInScreen } from '../screens/jobs/CheckInScreen.tsx';
 import { CheckScreen } from '../screens/jobs/CheckScreen.tsx';
-import { DeliveryScreen } from '../screens/jobs/DeliveryScreen.tsx';
 import { DoorScreen } from '../screens/jobs/DoorScreen.tsx';
 import { EstimatePaperScreen } from '../screens/jobs/EstimatePaperScreen.tsx';
 import { EstimateScreen } from '../screens/jobs/EstimateScreen.tsx';
@@ -25,7 +25,6 @@ import { ShopScreen } from '../screens/shop/ShopScreen.tsx';
 import { EditSheetScreen } from '../screens/specs/EditSheetScreen.tsx';
 import { FamiliesScreen } from '../screens/specs/FamiliesScreen.tsx';
 import { SheetScreen } from '../screens/specs/SheetScreen.tsx';
-import { SmallJobsScreen } from '../screens/specs/SmallJobsScreen.tsx';
 import { EditPartScreen } from '../screens/stock/EditPartScreen.tsx';
 import { ImportScreen } from '../screens/stock/ImportScreen.tsx';
 import { LabelsScreen } from '../screens/stock/LabelsScreen.tsx';
@@ -70,11 +69,6 @@ const photosOfJob = createRoute({
   path: '/jobs/$jobId/photos',
   component: () => <PhotosOfJobScreen jobId={Number(photosOfJob.useParams().jobId)} />,
 });
-const delivery = createRoute({
-  getParentRoute: () => root,
-  path: '/jobs/$jobId/delivery',
-  component: () => <DeliveryScreen jobId={Number(delivery.useParams().jobId)} />,
-});
 const papers = createRoute({
   getParentRoute: () => root,
   path: '/jobs/$jobId/papers',
@@ -114,11 +108,6 @@ const jobSheet = createRoute({
     return <JobSheetScreen jobId={Number(jobId)} kind={kind === 'bench' ? 'bench' : 'build'} />;
   },
 });
-const smallJobs = createRoute({
-  getParentRoute: () => root,
-  path: '/specs/$familyId/small-jobs',
-  component: () => <SmallJobsScreen familyId={Number(smallJobs.useParams().familyId)} />,
-});
 const familySheet = createRoute({
   getParentRoute: () => root,
   path: '/specs/$familyId/bench-sheet',
@@ -156,6 +145,8 @@ const reading = createRoute({
     return <ReadingScreen jobId={Number(jobId)} checkId={Number(checkId)} />;
   },
 });
+
+const lines = createRoute({ getParentRoute: () => root, path: '/lines', component: LinesScreen });
 
 const parts = createRoute({ getParentRoute: () => root, path: '/stock', component: PartsScreen });
 const newPart = createRoute({
@@ -265,19 +256,18 @@ export const router = createRouter({
     door,
     partsOfJob,
     photosOfJob,
-    delivery,
     papers,
     checkOfJob,
     estimate,
     estimatePaper,
     history,
     jobSheet,
-    smallJobs,
     familySheet,
     report,
     photo,
     bench,
     reading,
+    lines,
     parts,
     newPart,
     part,

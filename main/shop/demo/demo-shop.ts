@@ -4,6 +4,7 @@ import { contract, type MethodName, type Output } from '../../../app/contract/co
 import { dayAfter } from '../../../app/jobs/calendar-days.ts';
 import type { OpenShop } from '../../database/open-shop.ts';
 import { gaugesHandlers } from '../../gauges/gauges.handlers.ts';
+import { indicatorsHandlers } from '../../indicators/indicators.handlers.ts';
 import { jobsHandlers } from '../../jobs/jobs.handlers.ts';
 import { packsHandlers } from '../../packs/packs.handlers.ts';
 import { readingsHandlers } from '../../readings/readings.handlers.ts';
@@ -23,8 +24,23 @@ const handlers = {
   ...packsHandlers,
   ...readingsHandlers,
   ...stockHandlers,
+  ...indicatorsHandlers,
   ...gaugesHandlers,
 };
+
+/** To practise reading by a gauge on a line; what it says is made up and marked. */
+const practiceLine = {
+  source: 'practice',
+  name: 'Practice gauge',
+  practice: 'steady',
+  pattern: '{number}',
+  unit: 'mm',
+  isReversed: false,
+  step_nm: 1000,
+  stillWithin_steps: 5,
+  stillFor_ms: 500,
+  every_ms: 50,
+} as const;
 
 /** Calls the rooms as the dispatcher does, on a shop that no desk has open yet. */
 function callerOn(shop: OpenShop): Caller {
@@ -69,6 +85,7 @@ export async function fillDemoShop(shop: OpenShop): Promise<void> {
   await call('specs.saveSheet', { familyId, sheet: kx3Sheet, sourceNote: 'invented, for the demo', by });
   await keepReseal(call, familyId, by);
   await layOutLooseSteels(call, by);
+  await call('indicators.addLine', practiceLine);
   const job = await openJob(call, familyId, by);
   await moveTo(job, 'As found');
   await measureAsFound(job);

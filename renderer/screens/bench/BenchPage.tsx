@@ -5,6 +5,7 @@ import { type BenchKey, KeyBar } from '../../components/KeyBar.tsx';
 import { UnitTabs } from '../../components/UnitTabs.tsx';
 import styles from './BenchPage.module.css';
 import { byNumber, useOpenUnits, useTurnToUnit } from './bench-place.ts';
+import { usePedal } from './use-pedal.ts';
 import { useTypeAnywhere } from './use-type-anywhere.ts';
 
 /** Beyond these the way to another unit goes behind More, and tabs stand round the unit in hand. */
@@ -28,6 +29,7 @@ export function BenchPage({ job, title, facts, prompt, aside, keys, children }: 
   const units = byNumber(useOpenUnits().data ?? []);
   const turnTo = useTurnToUnit();
   useTypeAnywhere();
+  usePedal(keys);
   const here = units.findIndex((unit) => unit.jobId === job.jobId);
   const other = units[(here + 1) % units.length];
   const turn: BenchKey[] =

@@ -1,18 +1,24 @@
 // One line at one spot: the order, the huge entry, and what the lines so far come to.
-import { useState } from 'react';
+import { useNavigate } from '@tanstack/react-router';
+import { useRef, useState } from 'react';
 import type { NoteKind } from '../../../app/readings/readings.contract.ts';
 import { EnterThrough } from '../../components/EnterThrough.tsx';
 import { EntryLine } from '../../components/EntryLine.tsx';
 import type { BenchKey } from '../../components/KeyBar.tsx';
 import { Notice } from '../../components/Notice.tsx';
 import { TextField } from '../../components/TextField.tsx';
+import { useBenchHabits } from '../../frame/bench-habits.ts';
 import { FailureSentence } from '../../frame/FailureSentence.tsx';
 import { AroundDrum } from './AroundDrum.tsx';
+import { acceptLive } from './accept-live.ts';
 import { useAtCheck } from './at-check.ts';
 import type { Go, Step } from './bench-step.ts';
 import { CheckPage } from './CheckPage.tsx';
 import { entryLabel } from './entry-words.ts';
 import { keysWhen } from './keys-when.ts';
+import { LiveGauge } from './LiveGauge.tsx';
+import type { LiveNow } from './live-gauge.ts';
+import { wantedBy } from './live-words.ts';
 import { ReadPrompt } from './ReadPrompt.tsx';
 import { ReadSoFar } from './ReadSoFar.tsx';
 import styles from './ReadStep.module.css';
@@ -28,6 +34,8 @@ import {
 } from './reading-plan.ts';
 import { SaidBack } from './SaidBack.tsx';
 import { standsWords } from './setup-words.ts';
+import { soundOf } from './sounds.ts';
+import { useBenchGauge } from './use-bench-gauge.ts';
 import { useBeside } from './use-beside.tsx';
 import { useReadingLine } from './use-reading-line.ts';
 import { useWhy } from './use-why.ts';
@@ -35,7 +43,7 @@ import { WhyPanel } from './WhyPanel.tsx';
 
 export function ReadStep({ step, go }: { step: Extract<Step, { at: 'read' }>; go: Go }) {
   const at = useAtCheck();
-  const { check, takes } = at;
+  const { check, takes, settings } = at;
   const { plan, rounds } = step;
   const take = plan === null ? (takes.at(-1) ?? null) : null;
   const beside = useBeside(take);
@@ -48,7 +56,14 @@ export function ReadStep({ step, go }: { step: Extract<Step, { at: 'read' }>; go
   // A new entry takes the focus back from the key that was pressed.
   const [entryNumber, setEntryNumber] = useState(0);
   const acts = useReadingActs();
-  const spot = spotBack ?? (take && spotToRead(take, check, rounds)) ?? 1;
+  const navigate = useNavigate();
+  const { habits } = useBenchHabits();
+  const gauge = useBenchGauge();
+  const wanted = wantedBy(method, check.quantity, isZeroedAgain);
+  const live = useRef<LiveNow | null>(null);
+  // What happened at the spot begins it anew.
+  const [goNumber, setGoNumber] = useState(0);
+  const spot = spotBack ?? (take && spotToRead(take, check, rounds, habits.order)) ?? 1;
   const standing = take ? standingReadings(take) : [];
   const reads = standing.filter((reading) => reading.spot === spot).length;
   const setup = begun?.setup ?? null;
@@ -58,14 +73,15 @@ export function ReadStep({ step, go }: { step: Extract<Step, { at: 'read' }>; go
     method,
     setup,
     isZeroedAgain,
-    write: async (typed, meaning) => {
+    write: async (typed, meaning, heard) => {
       const takeId = take?.takeId ?? (plan && (await acts.start(plan)));
       if (!takeId) return;
-      const after = await acts.record({ takeId, spot, typed, isZeroedAgain, meaning });
+      const after = await acts.record({ takeId, spot, typed, isZeroedAgain, meaning, heard });
+      if (habits.hasSounds) soundOf(after, spot);
       goBackTo(null);
       setZeroedAgain(false);
       say('');
-      if (spotToRead(after, check, rounds) === null) go({ at: 'result' });
+      if (spotToRead(after, check, rounds, habits.order) === null) go({ at: 'result' });
       else if (plan) go({ at: 'read', plan: null, rounds });
     },
   });
@@ -75,7 +91,10 @@ export function ReadStep({ step, go }: { step: Extract<Step, { at: 'read' }>; go
     setEntryNumber((number) => number + 1);
   };
   const note = (what: NoteKind, sentence: string) => () => {
-    const told = back(() => say(sentence));
+    const told = back(() => {
+      say(sentence);
+      setGoNumber((number) => number + 1);
+    });
     if (take) acts.noteThen(take.takeId, spot, what, told);
   };
   const end = (what: NoteKind) => () => {
@@ -87,8 +106,13 @@ export function ReadStep({ step, go }: { step: Extract<Step, { at: 'read' }>; go
   const changePlan = (part: Partial<ReadingPlan>) => plan && go({ ...step, plan: { ...plan, ...part } });
   const otherPhase = plan?.phase === 'as found' ? 'final' : 'as found';
   const canNote = isByAir && take !== null;
+  const runs = gauge !== null && wanted !== null;
+  const accept = () => {
+    if (runs && line.typed.trim() === '') acceptLive(live.current, gauge, settings.decimalMark, line);
+    else line.commit();
+  };
   const keys: BenchKey[] = [
-    { key: 'Enter', words: 'Accept', isFilled: true, onPress: back(() => line.commit()) },
+    { key: 'Enter', words: 'Accept', isFilled: true, onPress: back(accept) },
     ...line.answers,
     ...keysWhen(here !== undefined, { key: 'R', words: 'Redo', onPress: redo }),
     ...keysWhen(spot > 1, { key: 'B', words: 'Back a spot', onPress: back(() => goBackTo(spot - 1)) }),
@@ -127,6 +151,12 @@ export function ReadStep({ step, go }: { step: Extract<Step, { at: 'read' }>; go
       words: `It is ${otherPhase}`,
       onPress: back(() => changePlan({ phase: otherPhase })),
     }),
+    ...keysWhen(wanted !== null, {
+      key: 'G',
+      words: 'Gauge and pedal',
+      isRare: 'always',
+      onPress: () => void navigate({ to: '/lines' }),
+    }),
     ...keysWhen(take !== null && take.evaluation.budget.length > 0, {
       key: '?',
       words: 'Why',
@@ -134,6 +164,17 @@ export function ReadStep({ step, go }: { step: Extract<Step, { at: 'read' }>; go
       onPress: back(why.turn),
     }),
   ];
+
+  const entry = (
+    <EntryLine
+      key={`${spot} ${reads} ${entryNumber}`}
+      label={entryLabel(check, method, isZeroedAgain)}
+      size={runs ? 'key' : 'read'}
+      placeholder={runs ? 'or type it' : ''}
+      {...line.entry}
+      saidBack={<SaidBack words={line.entry.saidBack} />}
+    />
+  );
 
   return (
     <CheckPage
@@ -162,12 +203,18 @@ export function ReadStep({ step, go }: { step: Extract<Step, { at: 'read' }>; go
         )
       }
     >
-      <EntryLine
-        key={`${spot} ${reads} ${entryNumber}`}
-        label={entryLabel(check, method, isZeroedAgain)}
-        {...line.entry}
-        saidBack={<SaidBack words={line.entry.saidBack} />}
-      />
+      {runs ? (
+        <LiveGauge
+          line={gauge}
+          wanted={wanted}
+          spotKey={`${take?.takeId ?? 0} ${spot} ${reads} ${isZeroedAgain} ${goNumber}`}
+          now={live}
+        >
+          {entry}
+        </LiveGauge>
+      ) : (
+        entry
+      )}
       {said !== '' && <Notice kind="done">{said}</Notice>}
       {isZeroedAgain && (
         <Notice kind="done">Zeroed again on the pressed plate: its air travel is the whole clearance.</Notice>

@@ -1,5 +1,6 @@
 // What the hand writes while reading a check: a take begun, a line, a correction, a note at a spot.
 import { useQueryClient } from '@tanstack/react-query';
+import type { HeardTrace } from '../../../app/indicators/indicators.contract.ts';
 import type { NoteKind, Take } from '../../../app/readings/readings.contract.ts';
 import { call } from '../../rpc/client.ts';
 import { useWrite } from '../../rpc/use-write.ts';
@@ -38,7 +39,9 @@ export function useReadingActs() {
     async start(plan: ReadingPlan): Promise<number> {
       return (await starting.mutateAsync(beginning(plan))).takeId;
     },
-    async record(line: Line & { readonly takeId: number; readonly spot: number }): Promise<Take> {
+    async record(
+      line: Line & { readonly takeId: number; readonly spot: number; readonly heard: HeardTrace | null },
+    ): Promise<Take> {
       return show((await call('readings.recordReading', { ...line, by })).take);
     },
     async supersede(line: Line & { readonly readingId: number; readonly reason: string }): Promise<Take> {

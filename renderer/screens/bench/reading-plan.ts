@@ -87,14 +87,27 @@ export function roundsRead(take: Take, check: Pick<CheckOfJob, 'spots'>): number
   return Math.min(...spots.map((spot) => standing.filter((reading) => reading.spot === spot).length));
 }
 
+/** Spots in the order they are read: one after another, or each across from the last where they are even. */
+export function spotsInOrder(spots: number, order: 'around' | 'across'): readonly number[] {
+  const half = spots / 2;
+  return Array.from({ length: spots }, (_, index) =>
+    order === 'across' && spots % 2 === 0 ? (index % 2) * half + Math.floor(index / 2) + 1 : index + 1,
+  );
+}
+
 /** The next spot: first the one that is asked about once more, then the first that was read too few times. */
-export function spotToRead(take: Take, check: Pick<CheckOfJob, 'spots'>, rounds: number | null): number | null {
+export function spotToRead(
+  take: Take,
+  check: Pick<CheckOfJob, 'spots'>,
+  rounds: number | null,
+  order: 'around' | 'across' = 'around',
+): number | null {
   const hasEnded = take.notes.some(({ what }) => what === 'enough' || what === 'will not hold air');
   if (rounds === null && hasEnded) return null;
   const asked = take.evaluation.asks[0];
   if (asked) return asked.spot;
   const standing = standingReadings(take);
-  for (let spot = 1; spot <= spotsOf(take, check); spot += 1) {
+  for (const spot of spotsInOrder(spotsOf(take, check), order)) {
     const reads = standing.filter((reading) => reading.spot === spot).length;
     if (reads < (rounds ?? roundsOf(take))) return spot;
   }

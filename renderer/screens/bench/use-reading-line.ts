@@ -1,6 +1,7 @@
 // One typed line of a reading: kept as a draft, understood as it is typed, asked about when a lone number could mean two
 // things, written when it is clear.
 import { useState } from 'react';
+import type { HeardTrace } from '../../../app/indicators/indicators.contract.ts';
 import { lineField } from '../../../app/readings/line-field.ts';
 import type { Reading, Setup } from '../../../app/readings/readings.contract.ts';
 import { parseLine, sayBack, type TypedReading, valueOfReading } from '../../../app/readings/typed-line.ts';
@@ -20,7 +21,7 @@ type ReadingLineInput = {
   readonly setup: Setup | null;
   readonly isZeroedAgain: boolean;
   /** Writes it to the book; what it throws is shown beside the line. */
-  readonly write: (typed: string, meaning: Meaning) => Promise<void>;
+  readonly write: (typed: string, meaning: Meaning, heard: HeardTrace | null) => Promise<void>;
 };
 
 export type ReadingLine = {
@@ -28,6 +29,10 @@ export type ReadingLine = {
   /** What it says, as far as it is understood. */
   readonly reading: Pick<Reading, 'push' | 'air' | 'first' | 'second' | 'value' | 'isAirOnly'> | null;
   readonly commit: () => void;
+  /** A line the gauge typed, with its trace. */
+  readonly accept: (typed: string, heard: HeardTrace | null) => void;
+  /** Says beside the line why there is nothing to write. */
+  readonly refuse: (sentence: string) => void;
   /** While it is asked whether a lone number by air is the air alone or the whole. */
   readonly answers: readonly BenchKey[];
   /** For the `EntryLine`. */
@@ -59,16 +64,17 @@ export function useReadingLine({ draftOf, method, setup, isZeroedAgain, write }:
   const reading = understood.ok ? understood.value : null;
   const isAsked = stopped !== null && stopped.askedAbout === typed;
 
-  const commit = async (meaning: Meaning = plainMeaning) => {
-    const line = parseLine(typed, { ...field, meaning });
-    if (!line.ok) return stop(line.refusal.message, line.refusal.code === 'one-number' ? typed : null);
+  const commit = async (meaning: Meaning = plainMeaning, text = typed, heard: HeardTrace | null = null) => {
+    if (committing !== null) return;
+    const line = parseLine(text, { ...field, meaning });
+    if (!line.ok) return stop(line.refusal.message, line.refusal.code === 'one-number' ? text : null);
     const value = valueOfReading(line.value);
     const variant = check.limits.kind === 'variants' && value !== null ? nameVariant(value, check) : null;
     if (variant && !variant.ok) return stop(variant.refusal.message);
     setCommitting(draftOf);
     setStopped(null);
     try {
-      await write(typed, meaning);
+      await write(text, meaning, heard);
       draft.clear();
     } catch (error) {
       stop(error instanceof Error ? error.message : String(error));
@@ -90,6 +96,8 @@ export function useReadingLine({ draftOf, method, setup, isZeroedAgain, write }:
     typed,
     reading: reading && amountsOf(reading),
     commit: () => void commit(),
+    accept: (text, heard) => void commit(plainMeaning, text, heard),
+    refuse: stop,
     answers: keysWhen(
       isAsked,
       { key: 'A', words: 'Air only', onPress: () => void commit('air only') },
