@@ -9,6 +9,7 @@ import { GaugesScreen } from '../screens/gauges/GaugesScreen.tsx';
 import { LinesScreen } from '../screens/indicators/LinesScreen.tsx';
 import { CheckInScreen } from '../screens/jobs/CheckInScreen.tsx';
 import { CheckScreen } from '../screens/jobs/CheckScreen.tsx';
+import { DeliveryScreen } from '../screens/jobs/DeliveryScreen.tsx';
 import { DoorScreen } from '../screens/jobs/DoorScreen.tsx';
 import { EstimatePaperScreen } from '../screens/jobs/EstimatePaperScreen.tsx';
 import { EstimateScreen } from '../screens/jobs/EstimateScreen.tsx';
@@ -25,6 +26,7 @@ import { ShopScreen } from '../screens/shop/ShopScreen.tsx';
 import { EditSheetScreen } from '../screens/specs/EditSheetScreen.tsx';
 import { FamiliesScreen } from '../screens/specs/FamiliesScreen.tsx';
 import { SheetScreen } from '../screens/specs/SheetScreen.tsx';
+import { SmallJobsScreen } from '../screens/specs/SmallJobsScreen.tsx';
 import { EditPartScreen } from '../screens/stock/EditPartScreen.tsx';
 import { ImportScreen } from '../screens/stock/ImportScreen.tsx';
 import { LabelsScreen } from '../screens/stock/LabelsScreen.tsx';
@@ -69,6 +71,11 @@ const photosOfJob = createRoute({
   path: '/jobs/$jobId/photos',
   component: () => <PhotosOfJobScreen jobId={Number(photosOfJob.useParams().jobId)} />,
 });
+const delivery = createRoute({
+  getParentRoute: () => root,
+  path: '/jobs/$jobId/delivery',
+  component: () => <DeliveryScreen jobId={Number(delivery.useParams().jobId)} />,
+});
 const papers = createRoute({
   getParentRoute: () => root,
   path: '/jobs/$jobId/papers',
@@ -107,6 +114,11 @@ const jobSheet = createRoute({
     const { jobId, kind } = jobSheet.useParams();
     return <JobSheetScreen jobId={Number(jobId)} kind={kind === 'bench' ? 'bench' : 'build'} />;
   },
+});
+const smallJobs = createRoute({
+  getParentRoute: () => root,
+  path: '/specs/$familyId/small-jobs',
+  component: () => <SmallJobsScreen familyId={Number(smallJobs.useParams().familyId)} />,
 });
 const familySheet = createRoute({
   getParentRoute: () => root,
@@ -256,12 +268,14 @@ export const router = createRouter({
     door,
     partsOfJob,
     photosOfJob,
+    delivery,
     papers,
     checkOfJob,
     estimate,
     estimatePaper,
     history,
     jobSheet,
+    smallJobs,
     familySheet,
     report,
     photo,
