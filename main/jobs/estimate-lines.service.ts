@@ -34,6 +34,7 @@ export async function addLinesFromStock(
   now: string,
   input: { jobId: number; batchIds: readonly number[]; by: number },
 ): Promise<{ lineIds: number[] }> {
+  await personAtWork(writing, input.by);
   const { offers } = await getEstimate(writing, input);
   const { decimalMark } = await getSettings(writing);
   const lineIds: number[] = [];
