@@ -94,7 +94,7 @@ export interface StudyReadsTable {
   taken_by: number;
 }
 
-type PairableMethod = PooledMethod | 'feeler';
+export type PairableMethod = PooledMethod | 'feeler';
 
 export interface MethodPairsTable {
   method_pair_id: Generated<number>;

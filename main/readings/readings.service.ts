@@ -1,7 +1,8 @@
 // Taking readings: begin a take, append a line, supersede a misread one, and say what a take amounts to.
 
+import { movedLimits } from '../../app/gauges/moved-limits.ts';
 import type { HeardTrace } from '../../app/indicators/indicators.contract.ts';
-import { evaluateTake } from '../../app/readings/evaluate-take.ts';
+import { evaluateTake, type TakeToEvaluate } from '../../app/readings/evaluate-take.ts';
 import { lineField } from '../../app/readings/line-field.ts';
 import type { NoteKind, Phase, Setup, Take } from '../../app/readings/readings.contract.ts';
 import {
@@ -184,12 +185,38 @@ export async function noteAtSpot(
   return {};
 }
 
+/**
+ * A take as it stands, and the verdict it would have had, had its gauge read too much by each of `errors`, in base units
+ * of its check.
+ */
+export async function takeHadItsGaugeErred(reading: Reading, takeId: number, errors: readonly number[]) {
+  const row = found(await repository.findTake(reading, takeId), 'take');
+  const check = found(await findCheck(reading, row.check_id), 'check');
+  const { take, evaluated } = await knownTake(reading, row, check, await getSettings(reading));
+  const words = errors.map((error) => {
+    // Too much by so much is judged as it was read against limits moved by as much.
+    const moved = { ...check, limits: movedLimits(check.limits, error) };
+    return evaluateTake({ ...evaluated, check: moved }).verdict.word;
+  });
+  return { take, check, words };
+}
+
 async function takeOfRow(
   reading: Reading,
   row: repository.TakeRow,
   check: SavedCheck,
   settings: Settings,
 ): Promise<Take> {
+  return (await knownTake(reading, row, check, settings)).take;
+}
+
+/** The take, and what its evaluation was made of. */
+async function knownTake(
+  reading: Reading,
+  row: repository.TakeRow,
+  check: SavedCheck,
+  settings: Settings,
+): Promise<{ take: Take; evaluated: TakeToEvaluate }> {
   const setup = row.setup_id === null ? null : ((await repository.findSetup(reading, row.setup_id)) ?? null);
   const gauge = await findGaugeOfTake(reading, row.take_id);
   const rows = await repository.listReadings(reading, row.take_id);
@@ -197,7 +224,17 @@ async function takeOfRow(
   const field = lineField(check, row.method, setup, settings);
   const lines = rows.map((line) => ({ line, typed: repository.typedReadingOf(line) }));
   const standing = lines.filter(({ line }) => line.superseded_by_id === null);
-  return {
+  const evaluated: TakeToEvaluate = {
+    check,
+    method: row.method,
+    setup,
+    figures: await getTakeFigures(reading, row.take_id),
+    settings,
+    by: row.initials,
+    readings: standing.map(({ line, typed }) => ({ spot: line.spot, reading: typed })),
+    willNotHold: notes.some((note) => note.what === 'will not hold air'),
+  };
+  const take: Take = {
     takeId: row.take_id,
     jobId: row.job_id,
     checkId: row.check_id,
@@ -212,17 +249,9 @@ async function takeOfRow(
     by: row.initials,
     readings: lines.map(({ line, typed }) => readingOf(line, typed, field)),
     notes: notes.map((note) => ({ spot: note.spot, what: note.what, at: note.noted_at, by: note.initials })),
-    evaluation: evaluateTake({
-      check,
-      method: row.method,
-      setup,
-      figures: await getTakeFigures(reading, row.take_id),
-      settings,
-      by: row.initials,
-      readings: standing.map(({ line, typed }) => ({ spot: line.spot, reading: typed })),
-      willNotHold: notes.some((note) => note.what === 'will not hold air'),
-    }),
+    evaluation: evaluateTake(evaluated),
   };
+  return { take, evaluated };
 }
 
 function readingOf(

@@ -12,6 +12,7 @@ import {
 import type { ReadingMethod } from '../../app/specs/spec-sheet.ts';
 import type { SavedCheck } from '../../app/specs/specs.contract.ts';
 import type { Reading } from '../database/tables.ts';
+import { repeatsOfTests } from '../gauges/studies.repository.ts';
 import { getSettings } from '../shop/shop.service.ts';
 import * as repository from './take-figures.repository.ts';
 
@@ -51,8 +52,14 @@ function ownRepeatability({ sumOfSquares, degreesOfFreedom }: OwnRepeats): OwnRe
   };
 }
 
+/** Repeats at the bench and of finished repeat tests, pooled by their degrees of freedom (JCGM 100:2008 H.5.2.5). */
 async function repeatsOf(reading: Reading, method: PooledMethod): Promise<OwnRepeats> {
-  return ownRepeats(await repository.newestRepeats(reading, method));
+  const own = ownRepeats(await repository.newestRepeats(reading, method));
+  const tests = await repeatsOfTests(reading, method);
+  return {
+    sumOfSquares: own.sumOfSquares + tests.sumOfSquares,
+    degreesOfFreedom: own.degreesOfFreedom + tests.degreesOfFreedom,
+  };
 }
 
 async function feelerDifferences(reading: Reading, packId: number, personId: number): Promise<number[]> {
