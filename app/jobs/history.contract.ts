@@ -14,6 +14,7 @@ export const actKinds = [
   'misread',
   'decision',
   'finding',
+  'list',
   'part',
   'core',
   'estimate',

@@ -31,7 +31,7 @@ export type NeedFacts = {
   readonly checks: readonly CheckOfJob[];
   readonly promisedOn: string | null;
   readonly estimate: ApprovalState;
-  /** Signed off, and nothing read or rebuilt since. */
+  /** Signed off, and nothing read, rebuilt or answered since. */
   readonly isSignedOff: boolean;
   readonly isDelivered: boolean;
   readonly openCores: readonly string[];
@@ -75,7 +75,7 @@ export function whatIsMissing(need: Need, facts: NeedFacts): string | null {
     case 'all checks settled':
       return sayOf(openNames(facts.checks), 'not settled');
     case 'signed off':
-      return facts.isSignedOff ? null : 'not signed off since the last reading';
+      return facts.isSignedOff ? null : 'not signed off since the last reading or answer';
     case 'delivery recorded':
       return facts.isDelivered ? null : 'the delivery is not written down';
     case 'cores settled':

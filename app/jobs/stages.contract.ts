@@ -33,7 +33,7 @@ export const signOff = z.strictObject({
   note: z.string(),
   at: instant,
   by: z.string(),
-  /** Something was read or rebuilt since, so it does not count any more. */
+  /** Something was read, rebuilt or answered since, so it does not count any more. */
   isOutdated: z.boolean(),
 });
 

@@ -1,4 +1,6 @@
 // Every act on a job in order, gathered from where each was written down, and the two papers that are made of it.
+
+import { sayAnswer } from '../../app/jobs/answer-text.ts';
 import { dayIn, timeIn } from '../../app/jobs/calendar-days.ts';
 import type { Act } from '../../app/jobs/history.contract.ts';
 import type { CheckOfJob, Job } from '../../app/jobs/jobs.contract.ts';
@@ -29,6 +31,8 @@ import * as repository from './history.repository.ts';
 import { tellFinding } from './history-of-findings.ts';
 import { listOverrides, listStageEntries } from './jobs.repository.ts';
 import { getJobRow } from './jobs.service.ts';
+import { listAnswers } from './lists.repository.ts';
+import { listsOfJob } from './lists-of-job.service.ts';
 import { listPassedOver, listSignOffs } from './stages.repository.ts';
 import { getJob } from './ticket.service.ts';
 
@@ -43,6 +47,7 @@ export async function getHistory(reading: Reading, { jobId }: { jobId: number })
     ...(await deliveryActs(reading, jobId, settings)),
     ...(await benchActs(reading, job, settings)),
     ...(await mockUpActs(reading, job, settings)),
+    ...(await listActs(reading, jobId)),
     ...(await stockActs(reading, jobId)),
     ...(await moneyActs(reading, jobId, settings)),
     ...(await photoActs(reading, jobId)),
@@ -130,6 +135,18 @@ async function benchActs(reading: Reading, job: Job, settings: Settings): Promis
         }),
       ),
   ]);
+}
+
+/** Every answer, the ones that were put right later too. */
+async function listActs(reading: Reading, jobId: number): Promise<Told[]> {
+  const lists = await listsOfJob(reading, await getJobRow(reading, jobId));
+  const lines = new Map(lists.flatMap((list) => list.lines.map((line) => [line.lineId, { list, line }] as const)));
+  return (await listAnswers(reading, jobId)).flatMap(({ lineId, given }): Told[] => {
+    const of = lines.get(lineId);
+    if (!of) return [];
+    const says = `${of.list.name}, ${of.line.words}: ${sayAnswer(of.line.asks, given.answer)}`;
+    return [{ at: given.at, by: given.by, kind: 'list', says, more: given.reason }];
+  });
 }
 
 function takeActs(take: Take, check: CheckOfJob, settings: Settings): Told[] {

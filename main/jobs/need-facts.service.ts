@@ -72,7 +72,7 @@ async function packsTaken(reading: Reading, job: JobRow) {
   return packsWithin(packs, [...checks, ...lists], extent);
 }
 
-/** A sign-off speaks for what stood then: a reading or a mock-up after it outdates it. */
+/** A sign-off speaks for what stood then: a reading, a mock-up or an answer after it outdates it. */
 export async function newestSignOff(reading: Reading, jobId: number): Promise<SignOff | null> {
   const newest = (await listSignOffs(reading, jobId)).at(-1);
   if (!newest) return null;

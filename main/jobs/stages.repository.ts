@@ -100,7 +100,7 @@ export function listSignOffs(reading: Reading, jobId: number) {
     .execute();
 }
 
-/** When something was last read or rebuilt on a job; null where nothing was. */
+/** When something was last read, rebuilt or answered on a job; null where nothing was. */
 export async function lastWorkedAt(reading: Reading, jobId: number): Promise<string | null> {
   const read = await reading
     .selectFrom('readings')
@@ -113,8 +113,16 @@ export async function lastWorkedAt(reading: Reading, jobId: number): Promise<str
     .where('job_id', '=', jobId)
     .select((row) => row.fn.max('made_at').as('at'))
     .executeTakeFirst();
+  const answered = await reading
+    .selectFrom('list_answers')
+    .innerJoin('list_lines', 'list_lines.list_line_id', 'list_answers.list_line_id')
+    .innerJoin('lists', 'lists.list_id', 'list_lines.list_id')
+    .where('job_id', '=', jobId)
+    .where('gone_through', '<>', 'delivery')
+    .select((row) => row.fn.max('answered_at').as('at'))
+    .executeTakeFirst();
   return (
-    [read?.at, rebuilt?.at]
+    [read?.at, rebuilt?.at, answered?.at]
       .filter((at) => at != null)
       .toSorted()
       .at(-1) ?? null

@@ -299,9 +299,8 @@ function fillOneRowOf(connection: Sqlite.Database, table: string, jobId: number)
     insert into study_parts values (1, 1, 'pack 1');
     insert into study_people values (1, 1, 1);
     insert into study_reads values (1, 1, 1, '4 23', 685800, null, '', ${at}, 1);
-    insert into lists select 1, revision_id, 90, null, 'Converter', 'build', '' from jobs;
-    insert into list_lines values (1, 1, 1, 'Hub polished', 'tick', null, null, null, null);
-    insert into list_answers values (1, ${jobId}, 1, 'not so', '', '', null, null, 'new one comes', ${at}, 1);
+    insert into list_answers select 1, ${jobId}, min(list_line_id), 'not so', '', '', null, null, 'new one comes', ${at}, 1
+      from list_lines;
     insert into findings values (1, ${jobId});
     insert into finding_cards values (1, 1, 'pump bushing', null, null, null, 'worn', null, '', null, '', 0, '', ${at}, 1);
     insert into finding_decisions values (1, 1, 'replace', '', ${at}, 1);

@@ -7,6 +7,7 @@ import { afterAll, describe, expect, test } from 'vitest';
 import { writeSheet } from '../../main/exports/csv-sheet.ts';
 import { fillFolder } from '../../main/exports/export-folder.ts';
 import { buildKx3, layOutLooseSteels, measureAsFound, moveTo, openJob } from '../../main/shop/demo/kx3-job.ts';
+import { answerLists } from '../../main/shop/demo/kx3-lists.ts';
 import { type DeskForTest, shopWithKx3, temporaryFolder } from '../desk.ts';
 import { readPdf } from '../papers/read-pdf.ts';
 import { greyJpeg } from '../photos/small-jpeg.ts';
@@ -39,6 +40,7 @@ async function builtShop() {
   const job = await openJob(call, familyId, by);
   await measureAsFound(job);
   await call('jobs.promiseDay', { jobId: job.jobId, on: '2026-11-27', reason: '', by });
+  await answerLists(job, 'teardown');
   await moveTo(job, 'Build');
   await buildKx3(
     job,

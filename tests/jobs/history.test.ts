@@ -1,6 +1,7 @@
 // The history of a job: every act in the order it was done, with who did it; and the two papers made of it.
 import { expect, test } from 'vitest';
 import { buildKx3, layOutLooseSteels, measureAsFound, moveTo, openJob } from '../../main/shop/demo/kx3-job.ts';
+import { answerLists } from '../../main/shop/demo/kx3-lists.ts';
 import { kx3Sheet } from '../../main/shop/demo/kx3-sheet.ts';
 import { shopWithKx3 } from '../desk.ts';
 import { readPdf } from '../papers/read-pdf.ts';
@@ -14,6 +15,7 @@ async function builtJob() {
   await measureAsFound(job);
   await call('jobs.logCall', { jobId, direction: 'they called', withWhom: 'Tam Okoro', said: 'When is it done?', by });
   await call('jobs.promiseDay', { jobId, on: '2026-11-27', reason: '', by });
+  await answerLists(job, 'teardown');
   await moveTo(job, 'Build');
   await buildKx3(
     job,

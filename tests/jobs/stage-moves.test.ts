@@ -5,6 +5,7 @@ import type { Need, NeedFacts } from '../../app/jobs/needs.ts';
 import { needs } from '../../app/jobs/needs.ts';
 import { missingForMove, type StageOnTheWay, sayMissing } from '../../app/jobs/stage-moves.ts';
 import { measureAsFound, openJob } from '../../main/shop/demo/kx3-job.ts';
+import { answerLists } from '../../main/shop/demo/kx3-lists.ts';
 import { shopWithKx3 } from '../desk.ts';
 
 // Five needs that can be met and lost by one fact each; what the others test is looked at below, on a real job.
@@ -114,6 +115,7 @@ describe('on a real job', () => {
       { nextStageId: idOf('Teardown'), missing: [{ need: 'as-found clearances read' }] },
     ]);
     await measureAsFound({ jobId, ...job });
+    await answerLists({ jobId, ...job }, 'teardown');
     await call('jobs.moveToStage', move('Waiting'));
     expect((await refusal('jobs.moveToStage', move('Build'))).message).toBe('Before Build: no day is promised.');
     await call('jobs.moveToStage', move('Build', 'rush: the customer waits here'));

@@ -12,6 +12,7 @@ import { verdictWords } from '../../../app/readings/verdict-words.ts';
 import { systemClock } from '../../ports/clock.ts';
 import { dispatch } from '../../rpc/dispatch.ts';
 import { buildKx3, type Caller, layOutLooseSteels, measureAsFound, moveTo, openJob } from '../../shop/demo/kx3-job.ts';
+import { answerLists } from '../../shop/demo/kx3-lists.ts';
 import { kx3Sheet } from '../../shop/demo/kx3-sheet.ts';
 import { Desk } from '../../shop/desk.ts';
 
@@ -50,6 +51,7 @@ const job = await openJob(call, familyId, by);
 const { jobId } = job;
 await moveTo(job, 'As found');
 await measureAsFound(job);
+await answerLists(job, 'teardown');
 await moveTo(job, 'Waiting');
 const toBuild = {
   jobId,

@@ -5,6 +5,7 @@ import { chanceWords } from '../../../app/packs/chance-words.ts';
 import { formatLength } from '../../../app/quantities/format-amount.ts';
 import type { Phase, Setup } from '../../../app/readings/readings.contract.ts';
 import type { Revision } from '../../../app/specs/specs.contract.ts';
+import { answerLists } from './kx3-lists.ts';
 
 /** Calls a method and answers its value, or throws when it was refused. */
 export type Caller = <M extends MethodName>(method: M, input: unknown) => Promise<Output<M>>;
@@ -186,7 +187,9 @@ export async function buildKx3(job: JobAtHand, tell: Teller, refused: RefusedCal
   await changeRing(job, tell);
   await fitWasher(job, tell);
   await readMechanical(job, tell);
+  await answerLists(job, 'build');
   await readCircuits(job);
+  await answerLists(job, 'final');
 }
 
 type Option = Output<'packs.planSwaps'>['options'][number];

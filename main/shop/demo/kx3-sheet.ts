@@ -1,5 +1,6 @@
 // The spec sheet of KX3, an invented unit family. Its limits and figures are invented too and agree with each other.
 import type { Check, Limits, Pack, Slot, SpecSheet } from '../../../app/specs/spec-sheet.ts';
+import { kx3Lists } from './kx3-lists.ts';
 
 const thou = (value: number): number => Math.round(value * 25_400);
 const sixteenths = (value: number): number => value * 1_587_500;
@@ -215,6 +216,6 @@ const torques: Check[] = (
 export const kx3Sheet: SpecSheet = {
   packs,
   checks: [...clearances, ...mechanical, ...circuits, ...pressures, cooler, ...torques],
-  lists: [],
+  lists: kx3Lists,
   pictures: [],
 };

@@ -14,7 +14,9 @@ export function SignedOff({ job }: { job: Job }) {
           Signed off {signOff.place} by {signOff.by}, {sayDayAndTime(signOff.at)}
           {signOff.note !== '' && `: ${signOff.note}`}
           {signOff.isOutdated && (
-            <span className={styles.beneath}>Something was read or rebuilt since: it has to be signed off again.</span>
+            <span className={styles.beneath}>
+              Something was read, rebuilt or answered since: it has to be signed off again.
+            </span>
           )}
         </li>
       )}
