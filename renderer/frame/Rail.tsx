@@ -3,6 +3,8 @@ import { Link } from '@tanstack/react-router';
 import { useCallback, useState } from 'react';
 import { Menu } from '../components/Menu.tsx';
 import { useAtBench } from './at-bench.ts';
+import { FindAnything } from './FindAnything.tsx';
+import { forgetKeptViews } from './kept-view.ts';
 import { useOpenShop } from './open-shop.ts';
 import { places } from './places.ts';
 import styles from './Rail.module.css';
@@ -14,10 +16,16 @@ export function Rail() {
   return (
     <nav className={styles.rail} aria-label="Places">
       <p className={styles.name}>Thoubook</p>
+      <FindAnything keyClass={styles.find} />
       <ul>
         {places.map((place) => (
           <li key={place.path}>
-            <Link to={place.path} className={styles.place} activeProps={{ 'aria-current': 'page' }}>
+            <Link
+              to={place.path}
+              className={styles.place}
+              onClick={forgetKeptViews}
+              activeProps={{ 'aria-current': 'page' }}
+            >
               {place.name}
             </Link>
           </li>

@@ -112,3 +112,39 @@ describe('what a phone puts into its folder is offered once', () => {
     }
   });
 });
+
+describe('five hundred photos on one ticket', () => {
+  /** As many different pictures: the first two steps of the table they are coarsened by differ. */
+  const picture = (number: number) => {
+    const bytes = Buffer.from(greyJpeg);
+    bytes[25] = 1 + (number % 250);
+    bytes[26] = 1 + Math.floor(number / 250);
+    return bytes.toString('base64');
+  };
+
+  test('all are listed and come back each by itself; the report carries the few that were chosen', async () => {
+    const { call, photo, jobId, by } = await shopWithPhotos();
+    const ids: number[] = [];
+    for (let number = 1; number <= 500; number += 1) {
+      const shown = picture(number);
+      const caption = `plate ${number} of many`;
+      ids.push((await call('photos.addPhoto', { ...photo, caption, jpegBase64: shown, smallBase64: shown })).photoId);
+    }
+    const listed = await call('photos.listPhotos', { jobId });
+    expect(listed.map(({ photoId }) => photoId)).toEqual(ids);
+    expect(new Set(ids).size).toBe(500);
+    for (const number of [1, 250, 251, 500]) {
+      const { jpegBase64 } = await call('photos.getPhoto', { photoId: ids[number - 1], size: 'small' });
+      expect(jpegBase64).toBe(picture(number));
+    }
+    for (const number of [7, 499]) {
+      const chosen = { photoId: ids[number - 1], caption: `plate ${number} of many`, checkId: null };
+      await call('photos.describePhoto', { ...chosen, isInReport: true, by });
+    }
+    const { pdfBase64 } = await call('jobs.printBuildReport', { jobId, copy: 'customer', paper: 'letter' });
+    const { text } = await readPdf(Buffer.from(pdfBase64, 'base64'));
+    expect([...text.matchAll(/plate (\d+) of many/g)].map(([, number]) => number)).toEqual(['7', '499']);
+    const { folder } = await call('shop.exportEverything', { folder: '', withPhotos: true });
+    expect(readdirSync(join(folder, 'photos', 'job 1'))).toHaveLength(500);
+  });
+});

@@ -83,7 +83,7 @@ test('on the board M moves a job on or says what is missing, and a late day says
   await expect(board.getByRole('link')).toHaveText(['1']);
 });
 
-test('the history reads in order, and nothing for axe to complain of', async ({ page }) => {
+test('the history reads from the newest act back, and nothing for axe to complain of', async ({ page }) => {
   await goTo(page, '/jobs/1/door');
   await page.getByRole('button', { name: 'Move to Closed' }).press('Enter');
   await expect(page.getByRole('region', { name: 'Said and seen' })).toContainText('smells burnt');
@@ -91,12 +91,12 @@ test('the history reads in order, and nothing for axe to complain of', async ({ 
   await page.getByRole('link', { name: 'History' }).press('Enter');
   const rows = page.getByRole('table', { name: 'What was done' }).getByRole('row');
   await expect(rows.filter({ hasText: /Checked in for Tam Okoro|entered as found|Into Teardown|Called/ })).toHaveText([
-    /Checked in for Tam Okoro/,
-    /Forward: entered as found/,
-    /Direct: entered as found/,
-    /Low\/reverse: entered as found/,
-    /Into Teardown/,
     /Called Tam Okoro/,
+    /Into Teardown/,
+    /Low\/reverse: entered as found/,
+    /Direct: entered as found/,
+    /Forward: entered as found/,
+    /Checked in for Tam Okoro/,
   ]);
   await expectNoAxeComplaints(page);
 });

@@ -226,7 +226,7 @@ test('a new part by keyboard; a number that another has is refused where it stan
 test('the list is gone along, narrowed and come back to by keyboard', async ({ page }) => {
   await page.getByRole('navigation', { name: 'Places' }).getByRole('link', { name: 'Stock' }).press('Enter');
   await page.getByRole('row', { name: /CLN-20/ }).waitFor();
-  await page.keyboard.press('/');
+  await page.keyboard.press('f');
   await page.keyboard.type('seal');
   await expect(page.getByText('6 parts')).toBeVisible();
   await page.keyboard.press('ArrowDown');

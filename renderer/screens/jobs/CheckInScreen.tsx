@@ -25,6 +25,7 @@ import { blankCheckIn, type CheckInDraft, checkInOf, refusalsOf } from './check-
 import { DiagnosisEntry } from './DiagnosisEntry.tsx';
 import { SmallJobEntry } from './SmallJobEntry.tsx';
 import { UnitEntry } from './UnitEntry.tsx';
+import { usePastDay } from './use-past-day.ts';
 
 export function CheckInScreen() {
   const families = useRead('specs.listFamilies', {});
@@ -66,6 +67,7 @@ function CheckInForm({ families }: { families: Output<'specs.listFamilies'> }) {
     ...blankCheckIn,
     familyId: onlyFamily,
   });
+  const pastDay = usePastDay(draft.value.promisedOn);
   const { decimalMark } = shop.settings;
   const refusals = isTried ? refusalsOf(draft.value, decimalMark) : {};
   const change = (more: Partial<CheckInDraft>) => draft.change({ ...draft.value, ...more });
@@ -73,7 +75,7 @@ function CheckInForm({ families }: { families: Output<'specs.listFamilies'> }) {
   const checkIn = () => {
     setTried(true);
     const input = checkInOf(draft.value, decimalMark, person.personId);
-    if (input === null || write.isPending) return;
+    if (input === null || write.isPending || !pastDay.isMeant()) return;
     write.mutate(input, {
       onSuccess: ({ jobId }) => {
         draft.clear();
@@ -142,6 +144,7 @@ function CheckInForm({ families }: { families: Output<'specs.listFamilies'> }) {
             type="date"
             value={draft.value.promisedOn}
             onChange={(promisedOn) => change({ promisedOn })}
+            refusal={pastDay.question}
           />
         </div>
       </FormSection>

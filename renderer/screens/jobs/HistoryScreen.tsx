@@ -1,4 +1,4 @@
-// Every act on a job, day by day in the order it was done.
+// Every act on a job, day by day, the newest first: that is what one looks for. The build sheet prints them in order.
 import { Link } from '@tanstack/react-router';
 import { timeIn } from '../../../app/jobs/calendar-days.ts';
 import type { Act, ActKind } from '../../../app/jobs/history.contract.ts';
@@ -28,7 +28,7 @@ function History({ job }: { job: Job }) {
                 <ColumnHead>by</ColumnHead>
               </tr>
             </thead>
-            {[...Map.groupBy(acts, (act) => dayHere(act.at))].map(([day, ofDay]) => (
+            {[...Map.groupBy(acts.toReversed(), (act) => dayHere(act.at))].map(([day, ofDay]) => (
               <tbody key={day}>
                 <tr className={styles.day}>
                   <th scope="rowgroup" colSpan={3}>

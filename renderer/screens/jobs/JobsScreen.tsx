@@ -1,6 +1,6 @@
 // The board: open jobs by the stage they are in, found by any fragment of what is known of them.
 import { Link, useNavigate } from '@tanstack/react-router';
-import { useCallback, useState } from 'react';
+import { useCallback } from 'react';
 import type { JobLine } from '../../../app/jobs/jobs.contract.ts';
 import type { Stage } from '../../../app/jobs/stages.contract.ts';
 import { Button } from '../../components/Button.tsx';
@@ -9,8 +9,10 @@ import { EmptyState } from '../../components/EmptyState.tsx';
 import { TextField } from '../../components/TextField.tsx';
 import { useAtBench } from '../../frame/at-bench.ts';
 import { FailureSentence } from '../../frame/FailureSentence.tsx';
+import { useKeptView } from '../../frame/kept-view.ts';
 import { LinkKey } from '../../frame/LinkKey.tsx';
 import { Loaded } from '../../frame/Loaded.tsx';
+import { useOpenShop } from '../../frame/open-shop.ts';
 import { PageHead } from '../../frame/PageHead.tsx';
 import { useLetterKey } from '../../frame/use-letter-key.ts';
 import { useRead } from '../../rpc/use-read.ts';
@@ -19,8 +21,8 @@ import { JobsBoard } from './JobsBoard.tsx';
 import styles from './JobsScreen.module.css';
 
 export function JobsScreen() {
-  const [text, setText] = useState('');
-  const [includeClosed, setIncludeClosed] = useState(false);
+  const { file } = useOpenShop();
+  const [{ text, includeClosed }, narrow] = useKeptView(`jobs of ${file}`, { text: '', includeClosed: false });
   const navigate = useNavigate();
   const stages = useRead('jobs.listStages', {});
   const jobs = useRead('jobs.listJobs', { text, includeClosed }, { keepsLast: true });
@@ -53,10 +55,10 @@ export function JobsScreen() {
             type="search"
             maxLength={200}
             value={text}
-            onChange={setText}
+            onChange={(typed) => narrow({ text: typed, includeClosed })}
           />
         </div>
-        <Checkbox isSelected={includeClosed} onChange={setIncludeClosed}>
+        <Checkbox isSelected={includeClosed} onChange={(isOn) => narrow({ text, includeClosed: isOn })}>
           Closed ones too
         </Checkbox>
       </search>
@@ -78,7 +80,7 @@ export function JobsScreen() {
                 <NothingHere
                   text={text.trim()}
                   includeClosed={includeClosed}
-                  onIncludeClosed={() => setIncludeClosed(true)}
+                  onIncludeClosed={() => narrow({ text, includeClosed: true })}
                 />
               )
             }

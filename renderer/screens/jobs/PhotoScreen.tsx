@@ -25,7 +25,9 @@ export function PhotoScreen({ jobId, photoId }: { jobId: number; photoId: number
   const read = useRead('photos.listPhotos', { jobId });
   return (
     <LoadedJob jobId={jobId}>
-      {(job) => <Loaded read={read}>{(photos) => <OnePhoto job={job} photos={photos} photoId={photoId} />}</Loaded>}
+      {(job) => (
+        <Loaded read={read}>{(photos) => <OnePhoto job={job} photos={photos.toReversed()} photoId={photoId} />}</Loaded>
+      )}
     </LoadedJob>
   );
 }

@@ -1,6 +1,8 @@
 // The photo strip at the foot of a ticket.
 import { Link } from '@tanstack/react-router';
+import { useState } from 'react';
 import type { Job } from '../../../app/jobs/jobs.contract.ts';
+import { Button } from '../../components/Button.tsx';
 import { FailureSentence } from '../../frame/FailureSentence.tsx';
 import { useRead } from '../../rpc/use-read.ts';
 import { sayDay } from '../../text/say-date.ts';
@@ -8,9 +10,14 @@ import { AddPhotos } from './AddPhotos.tsx';
 import { PhotoPicture } from './PhotoPicture.tsx';
 import styles from './Photos.module.css';
 
+/** A ticket may carry hundreds. */
+const photosAtATime = 60;
+
 export function PhotosOfJob({ job }: { job: Job }) {
   const { jobId } = job;
   const read = useRead('photos.listPhotos', { jobId });
+  const [shown, setShown] = useState(photosAtATime);
+  const photos = (read.data ?? []).toReversed();
   return (
     <section className={styles.strip} aria-labelledby="photos-of-job">
       <h2 id="photos-of-job" className={styles.heading}>
@@ -18,7 +25,7 @@ export function PhotosOfJob({ job }: { job: Job }) {
       </h2>
       <FailureSentence error={read.error} />
       <ul className={styles.photos}>
-        {read.data?.map((photo) => (
+        {photos.slice(0, shown).map((photo) => (
           <li key={photo.photoId}>
             <Link
               to="/jobs/$jobId/photos/$photoId"
@@ -40,6 +47,13 @@ export function PhotosOfJob({ job }: { job: Job }) {
           </li>
         )}
       </ul>
+      {photos.length > shown && (
+        <div>
+          <Button onPress={() => setShown(shown + photosAtATime)}>
+            {`Show ${Math.min(photosAtATime, photos.length - shown)} more of ${photos.length}`}
+          </Button>
+        </div>
+      )}
       {job.isClosed && read.data?.length === 0 && <p className="quiet">No photos were kept with this ticket.</p>}
     </section>
   );

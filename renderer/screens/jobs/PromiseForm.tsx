@@ -11,6 +11,7 @@ import { refusalAbout } from '../../rpc/failures.ts';
 import { useWrite } from '../../rpc/use-write.ts';
 import { useDraft } from '../../text/use-draft.ts';
 import styles from './DoorForms.module.css';
+import { usePastDay } from './use-past-day.ts';
 
 export function PromiseForm({ job, onDone }: { job: Job; onDone: () => void }) {
   const { file } = useOpenShop();
@@ -19,9 +20,10 @@ export function PromiseForm({ job, onDone }: { job: Job; onDone: () => void }) {
   const [isTried, setTried] = useState(false);
   const draft = useDraft(`promise: ${file}, job ${job.jobId}`, { on: '', reason: '' });
   const { on, reason } = draft.value;
+  const pastDay = usePastDay(on);
   const keep = () => {
     setTried(true);
-    if (on === '' || write.isPending) return;
+    if (on === '' || write.isPending || !pastDay.isMeant()) return;
     write.mutate(
       { jobId: job.jobId, on, reason, by: person.personId },
       {
@@ -41,7 +43,7 @@ export function PromiseForm({ job, onDone }: { job: Job; onDone: () => void }) {
         type="date"
         value={on}
         onChange={(typed) => draft.change({ on: typed, reason })}
-        refusal={isTried && on === '' ? 'Say which day.' : aboutDay}
+        refusal={isTried && on === '' ? 'Say which day.' : (aboutDay ?? pastDay.question)}
         autoFocus
       />
       <TextField

@@ -20,6 +20,7 @@ function FolderEntry({ folder }: { folder: string }) {
   const typed = useDraft('folder of the phone', folder);
   return (
     <form
+      noValidate
       className={styles.folder}
       onSubmit={(event) => {
         event.preventDefault();

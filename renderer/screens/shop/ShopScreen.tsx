@@ -4,6 +4,7 @@ import { RadioGroup } from '../../components/RadioGroup.tsx';
 import { useOpenShop } from '../../frame/open-shop.ts';
 import { PageHead } from '../../frame/PageHead.tsx';
 import { keepTheme, useTheme } from '../../frame/theme.ts';
+import { ExportEverything } from './ExportEverything.tsx';
 import { HandAndGauge } from './HandAndGauge.tsx';
 import { LengthSettings } from './LengthSettings.tsx';
 import { benchLimits } from './length-settings.ts';
@@ -72,6 +73,12 @@ export function ShopScreen() {
         about="Nothing leaves this machine. Copy the backups and the photos beside them to a stick now and then."
       >
         <FileAndBackups shop={shop} />
+      </FormSection>
+      <FormSection
+        title="Export"
+        about="Every list of the book as CSV files that any spreadsheet opens, so that you can leave with everything. A single job is exported on its papers."
+      >
+        <ExportEverything />
       </FormSection>
       {!shop.isDemo && (
         <FormSection title="Demo shop" about="A separate file of invented people and units, marked on every screen.">

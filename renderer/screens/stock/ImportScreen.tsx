@@ -1,7 +1,6 @@
 // A file taken in: chosen, its columns said, tried out row by row, and only then imported; and every list taken out.
 import { useState } from 'react';
 import { PageHead } from '../../frame/PageHead.tsx';
-import { CodeField } from './CodeField.tsx';
 import { ImportDesk } from './ImportDesk.tsx';
 import { ImportDone } from './ImportDone.tsx';
 import type { Imported } from './ImportFoot.tsx';
@@ -21,7 +20,7 @@ export function ImportScreen() {
   return (
     <div className={styles.page}>
       <StockTabs />
-      <PageHead title="Import" facts={source && <span>{source.name}</span>} acts={<CodeField />} />
+      <PageHead title="Import" facts={source && <span>{source.name}</span>} />
       {source === null ? (
         <div className={styles.start}>
           <ImportSource onTake={setSource} />

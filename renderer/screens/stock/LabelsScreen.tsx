@@ -1,9 +1,7 @@
 // Labels: what another screen handed over, on pages of exactly a label's size; and the sizes this shop uses.
-
 import { Loaded } from '../../frame/Loaded.tsx';
 import { PageHead } from '../../frame/PageHead.tsx';
 import { useRead } from '../../rpc/use-read.ts';
-import { CodeField } from './CodeField.tsx';
 import { LabelSizes } from './LabelSizes.tsx';
 import { LabelsPrint } from './LabelsPrint.tsx';
 import styles from './LabelsScreen.module.css';
@@ -22,7 +20,7 @@ export function LabelsScreen({ of, copies }: LabelsScreenProps) {
   return (
     <div className={styles.page}>
       <StockTabs />
-      <PageHead title="Labels" acts={<CodeField />} />
+      <PageHead title="Labels" />
       <Loaded read={sizes}>
         {(known) => (
           <div className={styles.body}>

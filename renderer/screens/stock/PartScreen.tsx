@@ -13,7 +13,6 @@ import { useLetterKey } from '../../frame/use-letter-key.ts';
 import { useRead } from '../../rpc/use-read.ts';
 import { useWrite } from '../../rpc/use-write.ts';
 import { BatchesTable } from './BatchesTable.tsx';
-import { CodeField } from './CodeField.tsx';
 import { KitContents } from './KitContents.tsx';
 import { PartFacts } from './PartFacts.tsx';
 import { PartMovements } from './PartMovements.tsx';
@@ -56,7 +55,6 @@ function PartPage({ part }: { part: Part }) {
             <span className="quiet">{part.isRetired ? `${part.kind}, retired` : part.kind}</span>
           </>
         }
-        acts={<CodeField />}
       />
       <div className={styles.keys}>
         {!isReceiving && (

@@ -55,7 +55,7 @@ function Filters({ view, onGoToList }: { view: View; onGoToList: () => void }) {
   const box = useRef<HTMLElement>(null);
   const findCode = useFindCode();
   useLetterKey(
-    '/',
+    'f',
     useCallback(() => box.current?.querySelector('input')?.focus(), []),
   );
   const { filter, narrow } = view;

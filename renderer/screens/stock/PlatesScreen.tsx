@@ -10,7 +10,6 @@ import { PageHead } from '../../frame/PageHead.tsx';
 import { useLetterKey } from '../../frame/use-letter-key.ts';
 import { useRead } from '../../rpc/use-read.ts';
 import { CanPanel } from './CanPanel.tsx';
-import { CodeField } from './CodeField.tsx';
 import { PlatePanel } from './PlatePanel.tsx';
 import { PlatesCans } from './PlatesCans.tsx';
 import { PlatesColumns } from './PlatesColumns.tsx';
@@ -33,7 +32,7 @@ export function PlatesScreen({ outline, side }: { outline: string | null; side: 
         if (chosen) return <Outline key={chosen.outline} line={chosen} outlines={known} side={side} />;
         return (
           <>
-            <PageHead title="Plates" acts={<CodeField />} />
+            <PageHead title="Plates" />
             <StockTabs />
             <EmptyState
               level={2}
@@ -94,12 +93,9 @@ function Outline({ line, outlines, side }: OutlineProps) {
           </span>
         }
         acts={
-          <>
-            <CodeField />
-            <LinkKey to="/stock/plates/$outline/measure" params={{ outline }} kind="filled" keyHint="M">
-              Measure a box
-            </LinkKey>
-          </>
+          <LinkKey to="/stock/plates/$outline/measure" params={{ outline }} kind="filled" keyHint="M">
+            Measure a box
+          </LinkKey>
         }
       />
       <div className={styles.shelves}>

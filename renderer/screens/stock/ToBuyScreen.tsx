@@ -5,7 +5,6 @@ import { useOpenShop } from '../../frame/open-shop.ts';
 import { PageHead } from '../../frame/PageHead.tsx';
 import { call } from '../../rpc/client.ts';
 import { useRead } from '../../rpc/use-read.ts';
-import { CodeField } from './CodeField.tsx';
 import { CoresSection } from './CoresSection.tsx';
 import { ExportKey } from './ExportKey.tsx';
 import { SaveKey } from './SaveKey.tsx';
@@ -19,7 +18,7 @@ export function ToBuyScreen() {
   return (
     <>
       <StockTabs />
-      <PageHead title="To buy" acts={<CodeField />} />
+      <PageHead title="To buy" />
       <Loaded read={reorder}>
         {(lines) =>
           lines.length > 0 ? (

@@ -8,7 +8,6 @@ import { LinkKey } from '../../frame/LinkKey.tsx';
 import { Loaded } from '../../frame/Loaded.tsx';
 import { PageHead } from '../../frame/PageHead.tsx';
 import { useRead } from '../../rpc/use-read.ts';
-import { CodeField } from './CodeField.tsx';
 import { StockTabs } from './StockTabs.tsx';
 import styles from './TraceScreen.module.css';
 import { TraceUnits } from './TraceUnits.tsx';
@@ -35,7 +34,7 @@ function Trail({ of }: { of: Traced }) {
       <Loaded read={trail}>
         {({ title, from, into, onHand, units, caution }) => (
           <>
-            <PageHead title={title} acts={<CodeField />} />
+            <PageHead title={title} />
             <div className={styles.second}>
               <p>
                 {onHand} on hand, {unitCount(units)}

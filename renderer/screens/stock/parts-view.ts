@@ -1,6 +1,6 @@
-// What the parts list shows and where one stands in it, kept while the window is open: back from a part is back there.
-import { useState } from 'react';
+// What the parts list shows and where one stands in it, kept for the way back from a part.
 import type { Input } from '../../../app/contract/contract.ts';
+import { useKeptView } from '../../frame/kept-view.ts';
 import { useOpenShop } from '../../frame/open-shop.ts';
 
 export type PartsFilter = Omit<Input<'stock.listParts'>, 'offset' | 'limit'>;
@@ -13,16 +13,9 @@ export type PartsView = {
 
 const wholeList: PartsView = { filter: { text: '', kind: null, familyId: null, only: 'in use' }, at: 0 };
 
-/** By shop file: the demo's list is not the shop's. */
-const kept = new Map<string, PartsView>();
-
 export function usePartsView() {
   const { file } = useOpenShop();
-  const [view, setView] = useState(kept.get(file) ?? wholeList);
-  const change = (next: PartsView) => {
-    kept.set(file, next);
-    setView(next);
-  };
+  const [view, change] = useKeptView<PartsView>(`parts of ${file}`, wholeList);
   return {
     ...view,
     /** A list filtered anew begins at its top. */
