@@ -4,6 +4,7 @@ import type { Limits, SureAmount } from '../charts/amounts.ts';
 import type { Harmonic, SpotReading } from '../charts/clock.ts';
 import type { PieceKind } from '../charts/stack.ts';
 import type { Verdict } from '../charts/verdict-mark.ts';
+import type { Finding } from '../jobs/findings.contract.ts';
 import type { DecimalMark } from '../quantities/format-amount.ts';
 import type { LengthUnit } from '../quantities/units.ts';
 import type { PaperSize, Picture } from './paper.ts';
@@ -94,6 +95,8 @@ export type BuildReportFacts = {
   readonly specRevision: number;
   readonly checks: readonly CheckFacts[];
   readonly packs: readonly PackFacts[];
+  /** What teardown found, in order. */
+  readonly findings: readonly Finding[];
   /** Readings put right after a misread. Their words are for the shop's copy. */
   readonly superseded: ReadonlyArray<{
     readonly check: string;

@@ -2,6 +2,7 @@
 import { textWidth } from '../charts/text-box.ts';
 import { lengthTable, otherTable, summary, unitOf } from './build-report-checks.ts';
 import type { BuildReportFacts } from './build-report-facts.ts';
+import { foundAtTeardown } from './build-report-findings.ts';
 import { markedNotes, packCharts, packSections } from './build-report-packs.ts';
 import { benchCautions, legend, limitsCaution } from './cautions.ts';
 import { writeDay, writeDays } from './dates.ts';
@@ -136,6 +137,7 @@ function afterFirstPage(facts: BuildReportFacts): readonly Block[] {
   return [
     ...(others.length === 0 ? [] : [heading(otherHeading(facts)), ...others]),
     ...variants(facts),
+    ...foundAtTeardown(facts),
     ...packSections(facts),
     ...readAgain(facts),
     ...(facts.photos.length > 0 ? [heading('Photos'), { kind: 'pictures', pictures: facts.photos } as const] : []),

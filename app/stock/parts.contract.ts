@@ -233,7 +233,7 @@ export const partsContract = {
   ),
   'stock.listCores': read(
     'cores to send back and cores due to us, the earliest due first',
-    z.strictObject({ includeSettled: z.boolean() }),
+    z.strictObject({ includeSettled: z.boolean(), jobId: id.optional().describe('only those of this job') }),
     z.array(core),
   ),
   'stock.openCore': write(

@@ -22,6 +22,7 @@ import { listTakes } from '../readings/readings.service.ts';
 import { getSettings } from '../shop/shop.service.ts';
 import { paintInWorker } from '../workers/paint-paper.ts';
 import { getDelivery } from './delivery.service.ts';
+import { listFindings } from './findings.service.ts';
 import { getJob } from './ticket.service.ts';
 
 export async function printBuildReport(
@@ -80,6 +81,7 @@ async function factsOf(
     packs: packs
       .filter((pack) => pack.mockUps.length > 0)
       .map((pack) => packFacts(pack, job, takes.get(pack.checkId ?? 0) ?? [], settings)),
+    findings: await listFindings(reading, input),
     superseded: job.checks.flatMap((check) => supersededOf(check, takes.get(check.checkId) ?? [])),
     warranty: settings.warranty,
     delivery: await deliveryFacts(reading, job.jobId, settings),

@@ -18,11 +18,12 @@ const endings: Readonly<Record<Direction, readonly Ending[]>> = {
 export async function listCores(
   reading: Reading,
   now: string,
-  { includeSettled }: { includeSettled: boolean },
+  { includeSettled, jobId }: { includeSettled: boolean; jobId?: number | undefined },
 ): Promise<Core[]> {
   const today = now.slice(0, 10);
   const rows = await cores(reading)
     .$if(!includeSettled, (open) => open.where('core_settlements.core_id', 'is', null))
+    .$if(jobId !== undefined, (own) => own.where('cores.job_id', '=', jobId ?? 0))
     // Those without a day come last.
     .orderBy('cores.due_on', (order) => order.asc().nullsLast())
     .orderBy('cores.core_id')

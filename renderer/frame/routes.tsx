@@ -22,6 +22,7 @@ import { PartsOfJobScreen } from '../screens/jobs/PartsOfJobScreen.tsx';
 import { PhotoScreen } from '../screens/jobs/PhotoScreen.tsx';
 import { PhotosOfJobScreen } from '../screens/jobs/PhotosOfJobScreen.tsx';
 import { ReportScreen } from '../screens/jobs/ReportScreen.tsx';
+import { TeardownScreen } from '../screens/jobs/TeardownScreen.tsx';
 import { ShopScreen } from '../screens/shop/ShopScreen.tsx';
 import { EditSheetScreen } from '../screens/specs/EditSheetScreen.tsx';
 import { FamiliesScreen } from '../screens/specs/FamiliesScreen.tsx';
@@ -64,7 +65,15 @@ const door = createRoute({
 const partsOfJob = createRoute({
   getParentRoute: () => root,
   path: '/jobs/$jobId/parts',
-  component: () => <PartsOfJobScreen jobId={Number(partsOfJob.useParams().jobId)} />,
+  validateSearch: ({ find }: { find?: unknown }): { find?: string } => (typeof find === 'string' ? { find } : {}),
+  component: () => (
+    <PartsOfJobScreen jobId={Number(partsOfJob.useParams().jobId)} find={partsOfJob.useSearch().find ?? ''} />
+  ),
+});
+const teardown = createRoute({
+  getParentRoute: () => root,
+  path: '/jobs/$jobId/teardown',
+  component: () => <TeardownScreen jobId={Number(teardown.useParams().jobId)} />,
 });
 const photosOfJob = createRoute({
   getParentRoute: () => root,
@@ -267,6 +276,7 @@ export const router = createRouter({
     job,
     door,
     partsOfJob,
+    teardown,
     photosOfJob,
     delivery,
     papers,

@@ -2,6 +2,7 @@
 import { expect, test } from 'vitest';
 import { checkNamed, openJob, packNamed, readCheck } from '../../main/shop/demo/kx3-job.ts';
 import { shopWithKx3 } from '../desk.ts';
+import { readPdf } from '../papers/read-pdf.ts';
 import { greyJpeg } from '../photos/small-jpeg.ts';
 
 const plain = {
@@ -212,4 +213,21 @@ test('of a bore and a shaft both numbers are kept beside what was typed', async 
     { typed: '1.5025-1.5000', first: 38_163_500, second: 38_100_000, value: 63_500 },
   ]);
   expect(take?.evaluation.verdict.word).toBe('in');
+});
+
+test('the customer reads what was found in plain words, the shop in full', async () => {
+  const { call, jobId, write, forward, frictions } = await shopAtTeardown();
+  const found = { part: 'friction 2', packId: forward, slotId: frictions[1]?.slotId, condition: 'glazed' };
+  await write({ ...found, thickness: '71.5', note: 'cheap lining' }, 'replace');
+  const printed = async (copy: 'shop' | 'customer') => {
+    const { pdfBase64 } = await call('jobs.printBuildReport', { jobId, copy });
+    return (await readPdf(Buffer.from(pdfBase64, 'base64'))).text;
+  };
+  const customers = await printed('customer');
+  for (const words of ['Found at teardown', 'Forward friction 2', 'polished smooth by slipping', 'replaced'])
+    expect(customers).toContain(words);
+  expect(customers).not.toContain('cheap lining');
+  const shops = await printed('shop');
+  for (const words of ['cheap lining', 'glazed, 71.5 of 80.0 thou left', 'to be replaced'])
+    expect(shops).toContain(words);
 });

@@ -225,6 +225,7 @@ export const kx3: BuildReportFacts = {
   specRevision: 3,
   checks: [forward, direct, lowReverse, ...others, ...pressures],
   packs: [forwardPack, directPack, lowReversePack],
+  findings: [],
   superseded: [
     { check: 'Front end play', typed: '12', putRight: '19', reason: 'dial had been read upside down', by: 'RA' },
   ],

@@ -15,6 +15,7 @@ import { changeSettings, fillShop } from '../shop.service.ts';
 import { layOutGauges } from './demo-gauges.ts';
 import { stockTheShelves } from './demo-parts.ts';
 import { layOutOtherSteels } from './demo-plates.ts';
+import { writeFindings } from './kx3-findings.ts';
 import { type Caller, layOutLooseSteels, measureAsFound, moveTo, openJob } from './kx3-job.ts';
 import { answerLists } from './kx3-lists.ts';
 import { kx3Sheet } from './kx3-sheet.ts';
@@ -92,6 +93,7 @@ export async function fillDemoShop(shop: OpenShop): Promise<void> {
   await measureAsFound(job);
   await moveTo(job, 'Teardown');
   await answerLists(job, 'teardown');
+  await writeFindings(job);
   const { jobId } = job;
   await call('jobs.promiseDay', { jobId, on: dayAfter(shop.clock().slice(0, 10), 3), reason: '', by });
   await call('jobs.logCall', {

@@ -1,6 +1,7 @@
 // What a take is for and which spot of it comes next.
 import type { CheckOfJob } from '../../../app/jobs/jobs.contract.ts';
 import type { PackOfJob } from '../../../app/packs/packs.contract.ts';
+import { isHardPart } from '../../../app/readings/hard-part.ts';
 import type { Phase, Reading, Setup, Take } from '../../../app/readings/readings.contract.ts';
 import type { ReadingMethod } from '../../../app/specs/spec-sheet.ts';
 import { normalCoverageFactor } from '../../../app/statistics/normal.ts';
@@ -19,11 +20,6 @@ export type ReadingPlan = {
 
 const stagesBeforeTeardown = 2;
 const stagesBeforeBuild = 4;
-
-/** A bushing, a pump gear, a ring: measured in the hand, so only once it is apart. */
-export function isHardPart({ packId, method, quantity }: Pick<CheckOfJob, 'packId' | 'method' | 'quantity'>): boolean {
-  return packId === null && method === 'direct' && quantity === 'length';
-}
 
 /** The likeliest plan: as found before anything came apart, a quick one in mock-up, else final. */
 export function firstPlan({ job, check, pack, takes, lastSetup }: AtCheck): ReadingPlan {

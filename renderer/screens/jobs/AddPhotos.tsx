@@ -8,8 +8,8 @@ import { useRead } from '../../rpc/use-read.ts';
 import styles from './Photos.module.css';
 import { sourceInFolder, sourcesOf, useAddPhotos } from './use-add-photos.ts';
 
-export function AddPhotos({ jobId }: { jobId: number }) {
-  const { add, progress, troubles } = useAddPhotos(jobId);
+export function AddPhotos({ jobId, onKept }: { jobId: number; onKept?: (photoId: number) => void }) {
+  const { add, progress, troubles } = useAddPhotos(jobId, onKept);
   const folder = useRead('photos.getFolder', {});
   usePastedFiles((files) => void add(sourcesOf(files)));
   const inFolder = folder.data?.files ?? [];

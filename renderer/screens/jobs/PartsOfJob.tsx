@@ -13,16 +13,16 @@ import { PartsOfJobTable } from './PartsOfJobTable.tsx';
 import { PullEntry } from './PullEntry.tsx';
 import { usePartsOfJob } from './use-parts-of-job.ts';
 
-export function PartsOfJob({ job }: { job: Job }) {
+export function PartsOfJob({ job, find }: { job: Job; find: string }) {
   const parts = useRead('stock.listPartsOfJob', { jobId: job.jobId });
   return (
     <section className={styles.parts} aria-label="Parts">
-      <Loaded read={parts}>{(lines) => <Parts job={job} lines={lines} />}</Loaded>
+      <Loaded read={parts}>{(lines) => <Parts job={job} lines={lines} find={find} />}</Loaded>
     </section>
   );
 }
 
-function Parts({ job, lines }: { job: Job; lines: readonly PartOfJob[] }) {
+function Parts({ job, lines, find }: { job: Job; lines: readonly PartOfJob[]; find: string }) {
   const [showsCost, setShowsCost] = useState(false);
   const acts = usePartsOfJob(job.jobId);
   useLetterKey(
@@ -39,7 +39,7 @@ function Parts({ job, lines }: { job: Job; lines: readonly PartOfJob[] }) {
           </Button>
         )}
       </header>
-      {!job.isClosed && <PullEntry acts={acts} />}
+      {!job.isClosed && <PullEntry acts={acts} find={find} />}
       {acts.last && (
         <div className={styles.done}>
           <Notice kind="done">{acts.last.words}</Notice>

@@ -24,8 +24,8 @@ function goToPullEntry(): void {
 
 const lineId = 'pull-a-part';
 
-export function PullEntry({ acts }: { acts: PartsOfJobActs }) {
-  const [typed, setTyped] = useState('');
+export function PullEntry({ acts, find }: { acts: PartsOfJobActs; find: string }) {
+  const [typed, setTyped] = useState(find);
   const [quantity, setQuantity] = useState('1');
   const [chosen, setChosen] = useState<PartToPull | null>(null);
   const [unknown, setUnknown] = useState<string | null>(null);

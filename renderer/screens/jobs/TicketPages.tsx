@@ -6,6 +6,7 @@ import styles from './TicketPages.module.css';
 const pages = [
   { to: '/jobs/$jobId', name: 'Checks' },
   { to: '/jobs/$jobId/door', name: 'Door' },
+  { to: '/jobs/$jobId/teardown', name: 'Teardown' },
   { to: '/jobs/$jobId/delivery', name: 'Delivery' },
   { to: '/jobs/$jobId/estimate', name: 'Estimate' },
   { to: '/jobs/$jobId/parts', name: 'Parts' },

@@ -12,8 +12,8 @@ export type PhotoSource = {
   readonly open: () => Promise<Blob>;
 };
 
-/** `done` of `all` while it runs; a picture that cannot be taken in is named and the others go on. */
-export function useAddPhotos(jobId: number) {
+/** `onKept` hears of each one. `done` of `all` while it runs; a picture that cannot be taken in is named and the others go on. */
+export function useAddPhotos(jobId: number, onKept?: (photoId: number) => void) {
   const { person } = useAtBench();
   const write = useWrite('photos.addPhoto');
   const [progress, setProgress] = useState<{ done: number; all: number } | null>(null);
@@ -26,7 +26,9 @@ export function useAddPhotos(jobId: number) {
       setProgress({ done, all: sources.length });
       try {
         const ready = await shrinkPhoto(await source.open(), source.name);
-        await write.mutateAsync({ jobId, caption: '', folderName: source.folderName, by: person.personId, ...ready });
+        const of = { jobId, caption: '', folderName: source.folderName, by: person.personId };
+        const { photoId } = await write.mutateAsync({ ...of, ...ready });
+        onKept?.(photoId);
       } catch (thrown) {
         failed.push(thrown instanceof Error ? thrown.message : String(thrown));
       }

@@ -23,8 +23,14 @@ const blank = {
   jobId: null as number | null,
 };
 
-export function CoresOpenForm({ onDone }: { onDone: () => void }) {
-  const [typed, setTyped] = useState(blank);
+type CoresOpenFormProps = {
+  /** The ticket it is written down on; else it may be named. */
+  of?: { readonly jobId: number; readonly number: number };
+  onDone: () => void;
+};
+
+export function CoresOpenForm({ of, onDone }: CoresOpenFormProps) {
+  const [typed, setTyped] = useState({ ...blank, job: of ? `Job ${of.number}` : '', jobId: of?.jobId ?? null });
   const [isTried, setTried] = useState(false);
   const change = (some: Partial<typeof blank>) => setTyped((before) => ({ ...before, ...some }));
   const { person } = useAtBench();

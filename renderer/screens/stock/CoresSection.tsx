@@ -44,7 +44,7 @@ export function CoresSection() {
   );
 }
 
-function CoresTable({ cores }: { cores: readonly Core[] }) {
+export function CoresTable({ cores }: { cores: readonly Core[] }) {
   const money = useMoneyWords();
   const parts = coreDirections
     .map((direction) => ({ direction, cores: cores.filter((core) => core.direction === direction) }))
