@@ -1,6 +1,6 @@
 // Builds what main runs: the desktop's main module, its preload, and the loopback host, into dist/main.
 // One file per entry with everything in it but Electron and the database binary.
-import { copyFileSync, mkdirSync } from 'node:fs';
+import { copyFileSync, cpSync, mkdirSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { fileURLToPath } from 'node:url';
 import { defineConfig, type Plugin } from 'vite';
@@ -16,6 +16,16 @@ function fontsBeside(folder: string): Plugin {
       mkdirSync(folder, { recursive: true });
       const { resolve } = createRequire(import.meta.url);
       for (const { specifier, name } of Object.values(fontFiles)) copyFileSync(resolve(specifier), `${folder}/${name}`);
+    },
+  };
+}
+
+/** The demo's drawings are read from beside the module that fills it. */
+function picturesBeside(folder: string): Plugin {
+  return {
+    name: 'pictures-beside',
+    closeBundle() {
+      cpSync(here('shop/demo/pictures'), folder, { recursive: true });
     },
   };
 }
@@ -39,5 +49,5 @@ export default defineConfig({
       output: { entryFileNames: '[name].js', chunkFileNames: '[name].js' },
     },
   },
-  plugins: [fontsBeside(here('../dist/main/fonts'))],
+  plugins: [fontsBeside(here('../dist/main/fonts')), picturesBeside(here('../dist/main/pictures'))],
 });

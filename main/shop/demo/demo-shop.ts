@@ -18,6 +18,7 @@ import { layOutOtherSteels } from './demo-plates.ts';
 import { writeFindings } from './kx3-findings.ts';
 import { type Caller, layOutLooseSteels, measureAsFound, moveTo, openJob } from './kx3-job.ts';
 import { answerLists } from './kx3-lists.ts';
+import { keepKx3Pictures } from './kx3-pictures.ts';
 import { kx3Sheet } from './kx3-sheet.ts';
 
 const handlers = {
@@ -84,7 +85,13 @@ export async function fillDemoShop(shop: OpenShop): Promise<void> {
   const call = callerOn(shop);
   const by = 1;
   const { familyId } = await call('specs.addFamily', { name: 'KX3', by });
-  await call('specs.saveSheet', { familyId, sheet: kx3Sheet, sourceNote: 'invented, for the demo', by });
+  const pictures = await keepKx3Pictures(call, by);
+  await call('specs.saveSheet', {
+    familyId,
+    sheet: { ...kx3Sheet, pictures },
+    sourceNote: 'invented, for the demo',
+    by,
+  });
   await keepReseal(call, familyId, by);
   await layOutLooseSteels(call, by);
   await call('indicators.addLine', practiceLine);

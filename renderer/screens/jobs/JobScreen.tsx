@@ -6,6 +6,7 @@ import { dayHere } from './days.ts';
 import styles from './JobScreen.module.css';
 import { MissingList } from './MissingList.tsx';
 import { PacksOfJob } from './PacksOfJob.tsx';
+import { PicturesOfJob } from './PicturesOfJob.tsx';
 import { SignedOff } from './SignedOff.tsx';
 import { TicketPage } from './TicketPage.tsx';
 import { VisitsOfUnit } from './VisitsOfUnit.tsx';
@@ -47,6 +48,7 @@ function Checks({ job }: { job: Job }) {
         <ChecksTable job={job} />
       </div>
       <PacksOfJob job={job} />
+      <PicturesOfJob job={job} />
     </div>
   );
 }

@@ -15,6 +15,7 @@ import { ChecksEditor } from './ChecksEditor.tsx';
 import styles from './EditSheetScreen.module.css';
 import { useFocusNext } from './focus-next.ts';
 import { PacksEditor } from './PacksEditor.tsx';
+import { PicturesEditor } from './PicturesEditor.tsx';
 import { readSheet } from './read-typed-sheet.ts';
 import { SaveBar, undoKeyId } from './SaveBar.tsx';
 import { InUse } from './SheetScreen.tsx';
@@ -161,6 +162,7 @@ function EditSheet({ revision }: { revision: Revision }) {
         />
         <PacksEditor editing={editing} />
         <ChecksEditor editing={editing} />
+        <PicturesEditor editing={editing} />
       </div>
       <SaveBar
         words={isFrozen ? `Save as revision ${number + 1}` : `Save revision ${number}`}

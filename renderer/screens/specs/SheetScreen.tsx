@@ -11,6 +11,7 @@ import { sayDayAndTime } from '../../text/say-date.ts';
 import { ChecksTable } from './ChecksTable.tsx';
 import { DraftNotice } from './DraftNotice.tsx';
 import { PackSection } from './PackSection.tsx';
+import { PicturesOfSheet } from './PicturesOfSheet.tsx';
 import styles from './SheetScreen.module.css';
 import { useSheetDraft } from './sheet-draft.ts';
 
@@ -101,6 +102,7 @@ function Sheet({ revision, newestNumber }: { revision: Revision; newestNumber: n
             <ChecksTable checks={revision.checks} />
           </section>
         )}
+        <PicturesOfSheet pictures={revision.pictures} />
       </div>
       {isBlank && (
         <EmptyState level={2} title="This sheet is still blank." act={editKey('Fill in the sheet')}>
