@@ -26,14 +26,18 @@ test('the shop’s own picture gets its points by keyboard, and the ticket shows
   await expect(page.getByRole('button', { name: /^Point S/ })).toBeFocused();
   await page.keyboard.press('Shift+ArrowLeft');
   await page.keyboard.press('ArrowUp');
-  await expect(page.getByRole('button', { name: /^Point S/ })).toHaveAccessibleName(/45 % from the left, 50 % from the top/);
+  await expect(page.getByRole('button', { name: /^Point S/ })).toHaveAccessibleName(
+    /45 % from the left, 50 % from the top/,
+  );
   await expectNoAxeComplaints(page);
   await page.keyboard.press('Control+S');
   await expect(page.getByText('Revision 2 is saved.')).toBeVisible();
   const { pictures } = await call('specs.getRevision', { familyId: 1 });
   expect(pictures.map(({ title }) => title)).toEqual(['Pump face', 'Case', 'servo bore']);
   // Half of the way, one large step to the left, one small step up.
-  expect(pictures[2]?.points).toMatchObject([{ label: 'S', x_permille: 450, y_permille: 495, checkName: 'Servo travel' }]);
+  expect(pictures[2]?.points).toMatchObject([
+    { label: 'S', x_permille: 450, y_permille: 495, checkName: 'Servo travel' },
+  ]);
 
   // The job came in under revision 1 and keeps its pictures; a leak-down of port A stands on both of them.
   const { checks } = await call('jobs.getJob', { jobId: 1 });
@@ -47,13 +51,17 @@ test('the shop’s own picture gets its points by keyboard, and the ticket shows
   const face = page.getByRole('table', { name: 'Pump face' });
   await expect(face.getByRole('row', { name: /Port A, Forward/ })).toContainText('3.0 psi');
   await expect(
-    page.getByText('Port A, Forward lies left on Pump face (A) and right on Case (C2); Port B, Direct the other way round.'),
+    page.getByText(
+      'Port A, Forward lies left on Pump face (A) and right on Case (C2); Port B, Direct the other way round.',
+    ),
   ).toBeVisible();
   await expectNoAxeComplaints(page);
   await face.getByRole('link', { name: 'Port B, Direct' }).press('Enter');
   await expect(page.getByText('Rag over the other ports')).toBeVisible();
 
-  const folder = readdirSync(book.folder, { recursive: true, encoding: 'utf8' }).filter((name) => name.endsWith('.jpg'));
+  const folder = readdirSync(book.folder, { recursive: true, encoding: 'utf8' }).filter((name) =>
+    name.endsWith('.jpg'),
+  );
   for (const name of folder) rmSync(join(book.folder, name));
   await page.reload();
   await page.evaluate(() => {
