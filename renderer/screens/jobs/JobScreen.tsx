@@ -27,6 +27,7 @@ export function JobScreen({ jobId }: { jobId: number }) {
             <SignedOff job={job} />
           </div>
           <Checks job={job} />
+          <PicturesOfJob job={job} />
         </>
       )}
     </TicketPage>
@@ -48,7 +49,6 @@ function Checks({ job }: { job: Job }) {
         <ChecksTable job={job} />
       </div>
       <PacksOfJob job={job} />
-      <PicturesOfJob job={job} />
     </div>
   );
 }
