@@ -11,7 +11,7 @@ import { getSettings, personAtWork } from '../shop/shop.service.ts';
 import { listPacks } from '../specs/specs.repository.ts';
 import { findLine, listLines } from './estimate.repository.ts';
 import * as repository from './findings.repository.ts';
-import { checkOfJobRow, getJobRow, jobAtWork } from './jobs.service.ts';
+import { checkOfJobRow, getJobRow, jobAtBench, jobAtWork } from './jobs.service.ts';
 
 const inch_nm = 25_400_000;
 
@@ -93,7 +93,7 @@ export async function recordFinding(
   input: { jobId: number; finding: FindingTyped; decision: FindingDecision; by: number },
 ) {
   await personAtWork(writing, input.by);
-  const job = await jobAtWork(writing, input.jobId);
+  const job = await jobAtBench(writing, input.jobId);
   const { decision, by } = input;
   const card = await cardToKeep(writing, job, input.finding);
   const findingId = await repository.insertFinding(writing, input.jobId);

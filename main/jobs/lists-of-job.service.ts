@@ -8,7 +8,7 @@ import type { Reading, Writing } from '../database/tables.ts';
 import { personAtWork } from '../shop/shop.service.ts';
 import { listLists } from '../specs/lists.repository.ts';
 import { extentOf } from './extent.repository.ts';
-import { getJobRow, jobAtWork } from './jobs.service.ts';
+import { getJobRow, jobAtBench, jobAtWork } from './jobs.service.ts';
 import { insertAnswer, listAnswers } from './lists.repository.ts';
 
 export async function listListsOfJob(
@@ -51,8 +51,11 @@ export async function answerLine(
   input: { jobId: number; lineId: number; answer: Answer; reason: string; by: number },
 ) {
   await personAtWork(writing, input.by);
-  const job = await jobAtWork(writing, input.jobId);
-  const lists = await listLists(writing, job.revision_id);
+  // Once the unit has left, an answer may be put right with its reason; nothing new is answered.
+  const answers = await listAnswers(writing, input.jobId);
+  const isPutRight = input.reason !== '' && answers.some(({ lineId }) => lineId === input.lineId);
+  const job = await (isPutRight ? jobAtWork : jobAtBench)(writing, input.jobId);
+  const lists = listsWithin(await listLists(writing, job.revision_id), await extentOf(writing, input.jobId));
   const line = found(
     lists.flatMap(({ lines }) => lines).find(({ lineId }) => lineId === input.lineId),
     'line on this job’s sheet',

@@ -1,6 +1,7 @@
 // A unit handed over: what is written down stays, what was built stays, and the warranty begins when it is in service.
 import { expect, test } from 'vitest';
 import { measureAsFound, openJob } from '../../main/shop/demo/kx3-job.ts';
+import { kx3Sheet } from '../../main/shop/demo/kx3-sheet.ts';
 import { shopWithKx3 } from '../desk.ts';
 
 const usual = { months: 12, distance: { amount: 12_000, unit: 'miles' }, passes: null } as const;
@@ -172,4 +173,38 @@ test('a unit that comes back brings the warranty it left with', async () => {
       },
     },
   ]);
+});
+
+test('an answer to a list may be put right with its reason once it has left, and nothing new is answered', async () => {
+  const { call, refusal, familyId, by } = await shopWithKx3();
+  const line = { words: 'Hub polished', asks: { kind: 'tick' } };
+  const lists = [
+    { name: 'Converter', when: 'build', packName: null, lines: [line, { ...line, words: 'Flushed' }], sourceNote: '' },
+  ];
+  await call('specs.saveSheet', { familyId, sheet: { ...kx3Sheet, lists, pictures: [] }, sourceNote: '', by });
+  const { jobId } = await openJob(call, familyId, by);
+  const [list] = await call('jobs.listListsOfJob', { jobId, when: null });
+  const [first, second] = list?.lines ?? [];
+  const answer = { jobId, lineId: first?.lineId, answer: { kind: 'done' }, reason: '', by };
+  await call('jobs.answerLine', answer);
+  await call('jobs.deliver', {
+    jobId,
+    deliveredTo: 'Tam Okoro',
+    deliveredOn: '2026-11-23',
+    distance: null,
+    handedOverById: by,
+    warranty: { terms: usual, inServiceOn: null },
+    by,
+  });
+  expect((await refusal('jobs.answerLine', { ...answer, answer: { kind: 'not so' } })).message).toContain(
+    'handed over',
+  );
+  expect((await refusal('jobs.answerLine', { ...answer, lineId: second?.lineId, reason: 'x' })).message).toContain(
+    'handed over',
+  );
+  await call('jobs.answerLine', { ...answer, answer: { kind: 'not so' }, reason: 'ticked the wrong unit' });
+  expect((await call('jobs.listListsOfJob', { jobId, when: null }))[0]?.lines[0]?.given).toMatchObject({
+    answer: { kind: 'not so' },
+    reason: 'ticked the wrong unit',
+  });
 });

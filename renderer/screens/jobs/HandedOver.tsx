@@ -89,6 +89,7 @@ function CorrectForm({ job, delivery, onDone }: { job: Job; delivery: Delivery; 
   return (
     <EnterThrough label="Correct the delivery" onFinish={keep} className={forms.wide}>
       <HandoverEntry
+        autoFocus
         value={handover}
         onChange={(value) => draft.change({ ...draft.value, handover: value })}
         refusals={{

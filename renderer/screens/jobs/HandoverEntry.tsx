@@ -12,9 +12,10 @@ type HandoverEntryProps = {
   value: HandoverDraft;
   onChange: (value: HandoverDraft) => void;
   refusals: HandoverRefusals;
+  autoFocus?: boolean;
 };
 
-export function HandoverEntry({ value, onChange, refusals }: HandoverEntryProps) {
+export function HandoverEntry({ value, onChange, refusals, autoFocus = false }: HandoverEntryProps) {
   const { people } = useOpenShop();
   const { person } = useAtBench();
   const atWork = people.filter((each) => !each.isRetired);
@@ -27,7 +28,7 @@ export function HandoverEntry({ value, onChange, refusals }: HandoverEntryProps)
           onChange={(deliveredTo) => onChange({ ...value, deliveredTo })}
           refusal={refusals.deliveredTo}
           maxLength={200}
-          autoFocus
+          autoFocus={autoFocus}
         />
         <TextField
           label="On"

@@ -110,9 +110,11 @@ function JobRow({ job, missing, row }: JobRowProps) {
       <Cell isNumber>{sayStanding(job.openedAt)}</Cell>
       <Cell isNumber>{sayStanding(job.enteredAt)}</Cell>
       <Cell>
-        {job.deliveredOn !== null
-          ? `handed over ${sayBusinessDay(job.deliveredOn)}`
-          : job.promisedOn !== null && <PromisedDay day={job.promisedOn} isDone={job.isClosed} />}
+        {job.deliveredOn !== null ? (
+          <span className={styles.left}>left {sayBusinessDay(job.deliveredOn)}</span>
+        ) : (
+          job.promisedOn !== null && <PromisedDay day={job.promisedOn} isDone={job.isClosed} />
+        )}
       </Cell>
       <Cell isQuiet>{job.enteredBy}</Cell>
       <Cell isNumber>{missing && missing.length > 0 && <span title={missing.join('\n')}>{missing.length}</span>}</Cell>

@@ -31,19 +31,23 @@ export function SmallJobForm({ revision, smallJob }: SmallJobFormProps) {
   const [isTried, setTried] = useState(false);
   const smallJobId = smallJob?.smallJobId ?? null;
   const saved = smallJob === null ? blank : partsOf(smallJob);
-  const draft = useDraft<typeof blank>(`small job ${smallJobId ?? 'new'} of ${revision.familyId}: ${file}`, saved);
-  const { name, stageIds, checkNames, listNames } = draft.value;
+  const draft = useDraft<typeof blank | null>(
+    `small job ${smallJobId ?? 'new'} of ${revision.familyId}: ${file}`,
+    null,
+  );
+  const typed = draft.value ?? saved;
+  const { name, stageIds, checkNames, listNames } = typed;
   const change = (more: Partial<typeof blank>) => {
     save.reset();
-    draft.change({ ...draft.value, ...more });
+    draft.change({ ...typed, ...more });
   };
   const isNameless = name.trim() === '';
   const aboutName = refusalAbout('name', save.error);
-  const isChanged = JSON.stringify(draft.value) !== JSON.stringify(saved);
+  const isChanged = draft.value !== null && !isSame(draft.value, saved);
   const keep = () => {
     setTried(true);
     if (isNameless || save.isPending) return;
-    const input = { familyId: revision.familyId, smallJobId, ...draft.value, by: person.personId };
+    const input = { familyId: revision.familyId, smallJobId, ...typed, by: person.personId };
     save.mutate(input, {
       onSuccess: () => {
         draft.clear();
@@ -58,7 +62,7 @@ export function SmallJobForm({ revision, smallJob }: SmallJobFormProps) {
         <TextField
           label={smallJob ? 'Name' : 'New small job'}
           value={name}
-          onChange={(typed) => change({ name: typed })}
+          onChange={(value) => change({ name: value })}
           refusal={isTried && isNameless ? 'Type what it is called, such as Reseal.' : aboutName}
           maxLength={200}
         />
@@ -109,6 +113,18 @@ export function SmallJobForm({ revision, smallJob }: SmallJobFormProps) {
 
 function partsOf({ name, stageIds, checkNames, listNames }: SmallJob): typeof blank {
   return { name, stageIds, checkNames, listNames };
+}
+
+/** Whatever order things were ticked in. */
+function isSame(one: typeof blank, other: typeof blank): boolean {
+  const holdsAll = <T,>(all: readonly T[], some: readonly T[]) =>
+    all.length === some.length && some.every((each) => all.includes(each));
+  return (
+    one.name === other.name &&
+    holdsAll(one.stageIds, other.stageIds) &&
+    holdsAll(one.checkNames, other.checkNames) &&
+    holdsAll(one.listNames, other.listNames)
+  );
 }
 
 /** Names that are ticked and not on the newest sheet any more, so that they can be taken out. */
