@@ -25,6 +25,11 @@ export function PhotosOfJob({ job }: { job: Job }) {
       </h2>
       <FailureSentence error={read.error} />
       <ul className={styles.photos}>
+        {!job.isClosed && (
+          <li>
+            <AddPhotos jobId={jobId} />
+          </li>
+        )}
         {photos.slice(0, shown).map((photo) => (
           <li key={photo.photoId}>
             <Link
@@ -41,11 +46,6 @@ export function PhotosOfJob({ job }: { job: Job }) {
             </Link>
           </li>
         ))}
-        {!job.isClosed && (
-          <li>
-            <AddPhotos jobId={jobId} />
-          </li>
-        )}
       </ul>
       {photos.length > shown && (
         <div>
