@@ -7,12 +7,14 @@ import { EditGaugeScreen } from '../screens/gauges/EditGaugeScreen.tsx';
 import { GaugeScreen } from '../screens/gauges/GaugeScreen.tsx';
 import { GaugesScreen } from '../screens/gauges/GaugesScreen.tsx';
 import { LinesScreen } from '../screens/indicators/LinesScreen.tsx';
+import { BuildScreen } from '../screens/jobs/BuildScreen.tsx';
 import { CheckInScreen } from '../screens/jobs/CheckInScreen.tsx';
 import { CheckScreen } from '../screens/jobs/CheckScreen.tsx';
 import { DeliveryScreen } from '../screens/jobs/DeliveryScreen.tsx';
 import { DoorScreen } from '../screens/jobs/DoorScreen.tsx';
 import { EstimatePaperScreen } from '../screens/jobs/EstimatePaperScreen.tsx';
 import { EstimateScreen } from '../screens/jobs/EstimateScreen.tsx';
+import { FinalScreen } from '../screens/jobs/FinalScreen.tsx';
 import { HistoryScreen } from '../screens/jobs/HistoryScreen.tsx';
 import { JobScreen } from '../screens/jobs/JobScreen.tsx';
 import { FamilySheetScreen, JobSheetScreen } from '../screens/jobs/JobSheetScreen.tsx';
@@ -79,6 +81,16 @@ const photosOfJob = createRoute({
   getParentRoute: () => root,
   path: '/jobs/$jobId/photos',
   component: () => <PhotosOfJobScreen jobId={Number(photosOfJob.useParams().jobId)} />,
+});
+const build = createRoute({
+  getParentRoute: () => root,
+  path: '/jobs/$jobId/build',
+  component: () => <BuildScreen jobId={Number(build.useParams().jobId)} />,
+});
+const final = createRoute({
+  getParentRoute: () => root,
+  path: '/jobs/$jobId/final',
+  component: () => <FinalScreen jobId={Number(final.useParams().jobId)} />,
 });
 const delivery = createRoute({
   getParentRoute: () => root,
@@ -278,6 +290,8 @@ export const router = createRouter({
     partsOfJob,
     teardown,
     photosOfJob,
+    build,
+    final,
     delivery,
     papers,
     checkOfJob,

@@ -12,9 +12,10 @@ import { limitsWords, waveWords } from '../../text/check-words.ts';
 import styles from './ChecksTable.module.css';
 import { bandOf, saidVerdict, sharedUnit } from './standing-words.ts';
 
-export function ChecksTable({ job }: { job: Job }) {
+/** All checks of the job, or those that are given. */
+export function ChecksTable({ job, checks: shown = job.checks }: { job: Job; checks?: readonly CheckOfJob[] }) {
   const { settings } = useOpenShop();
-  const groups = Map.groupBy(job.checks, (check) => check.group);
+  const groups = Map.groupBy(shown, (check) => check.group);
   return (
     <Table label="Checks">
       <thead className={styles.head}>

@@ -9,7 +9,6 @@ import { dayHere, sayBusinessDay, sayUntil } from './days.ts';
 import { diagnosisFacts } from './diagnosis-words.ts';
 import { IntakeForm } from './IntakeForm.tsx';
 import { PromiseForm } from './PromiseForm.tsx';
-import { SignOffForm } from './SignOffForm.tsx';
 import { VisitsOfUnit } from './VisitsOfUnit.tsx';
 
 export function DoorOfJob({ job }: { job: Job }) {
@@ -46,9 +45,6 @@ function Acts({ job }: { job: Job }) {
       </PopoverDialog>
       <PopoverDialog words="Write a call down" title="Write a call down">
         {(close) => <CallForm job={job} onDone={close} />}
-      </PopoverDialog>
-      <PopoverDialog words="Sign off" title="Sign off">
-        {(close) => <SignOffForm job={job} onDone={close} />}
       </PopoverDialog>
     </>
   );

@@ -7,6 +7,8 @@ const pages = [
   { to: '/jobs/$jobId', name: 'Checks' },
   { to: '/jobs/$jobId/door', name: 'Door' },
   { to: '/jobs/$jobId/teardown', name: 'Teardown' },
+  { to: '/jobs/$jobId/build', name: 'Build' },
+  { to: '/jobs/$jobId/final', name: 'Final' },
   { to: '/jobs/$jobId/delivery', name: 'Delivery' },
   { to: '/jobs/$jobId/estimate', name: 'Estimate' },
   { to: '/jobs/$jobId/parts', name: 'Parts' },
