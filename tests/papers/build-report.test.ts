@@ -122,6 +122,18 @@ describe('the report as data', () => {
     );
   });
 
+  test('tells the customer when it was handed over and how long the warranty runs', () => {
+    const delivery = { to: 'Mrs Okoro', on: '2026-11-27', warranty: 'until 27 November 2027' };
+    const facts = (report: typeof kx3) =>
+      buildReport(report).blocks.flatMap((block) => (block.kind === 'facts' ? block.facts : []));
+    const handedOver = { name: 'Handed over', value: '27 November 2026, to Mrs Okoro' };
+    for (const copy of ['customer', 'shop'] as const) {
+      expect(facts({ ...kx3, copy, delivery })).toContainEqual(handedOver);
+      expect(facts({ ...kx3, copy, delivery })).toContainEqual({ name: 'Warranty', value: 'until 27 November 2027' });
+    }
+    expect(facts(kx3).map(({ name }) => name)).not.toContain('Handed over');
+  });
+
   test('moves a warranty too long for the foot among the notes', () => {
     const long =
       'twelve months or twelve thousand miles, whichever comes first, from the day in service, parts and labour, cooler excepted';
