@@ -56,6 +56,28 @@ export function traceChart(
   return { medium, width, height, title: traceSentence(levels, words), shapes };
 }
 
+/** The trace as it is kept with a reading, drawn whole. */
+export type KeptTraceFacts = {
+  readonly samples: readonly (readonly [at_ms: number, value: number])[];
+  readonly pressed_nm: number | null;
+  readonly air_nm: number | null;
+};
+
+/** The kept trace from its beginning to where it was accepted. */
+export function keptTraceChart(
+  { samples, pressed_nm, air_nm }: KeptTraceFacts,
+  words: AmountWords,
+  size: { readonly width: number; readonly height: number; readonly medium: Medium },
+): Chart {
+  const levels = [
+    { label: 'pressed', value: pressed_nm },
+    { label: 'air', value: air_nm },
+  ].flatMap(({ label, value }) => (value === null ? [] : [{ label, value }]));
+  const drawn = samples.map(([at_ms, value]) => ({ at_ms, value }));
+  const span_ms = Math.max(1, (drawn.at(-1)?.at_ms ?? 0) - (drawn[0]?.at_ms ?? 0));
+  return traceChart({ samples: drawn, span_ms, levels }, words, size);
+}
+
 function traceSentence(levels: TraceFacts['levels'], words: AmountWords): string {
   if (levels.length === 0) return 'The gauge’s trace; no level found yet.';
   return `The gauge’s trace: ${levels.map(({ label, value }) => `${label} ${words.full(value)}`).join(', ')}.`;

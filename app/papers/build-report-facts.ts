@@ -3,6 +3,7 @@
 import type { Limits, SureAmount } from '../charts/amounts.ts';
 import type { Harmonic, SpotReading } from '../charts/clock.ts';
 import type { PieceKind } from '../charts/stack.ts';
+import type { KeptTraceFacts } from '../charts/trace.ts';
 import type { Verdict } from '../charts/verdict-mark.ts';
 import type { Finding } from '../jobs/findings.contract.ts';
 import type { DecimalMark } from '../quantities/format-amount.ts';
@@ -45,6 +46,13 @@ export type MockUpFacts = {
   readonly note: string;
 };
 
+/** The trace a reading was accepted from. For the shop's copy. */
+export type TraceFacts = KeptTraceFacts & {
+  readonly spot: number;
+  readonly lineName: string;
+  readonly isPractice: boolean;
+};
+
 export type PackFacts = {
   readonly name: string;
   /** As built, from the piston up; a selective ring is the last piece. */
@@ -65,6 +73,8 @@ export type PackFacts = {
   readonly mockUps: readonly MockUpFacts[];
   /** The setup card, one line each. For the shop's copy. */
   readonly setup: readonly string[];
+  /** Of the readings that stand in the take it is judged by. */
+  readonly traces: readonly TraceFacts[];
 };
 
 export type BuildReportFacts = {

@@ -5,6 +5,7 @@ import { clock } from '../charts/clock.ts';
 import type { Chart } from '../charts/shapes.ts';
 import { type Stack, stackHeight_nm } from '../charts/stack.ts';
 import { stackUp } from '../charts/stack-up.ts';
+import { keptTraceChart } from '../charts/trace.ts';
 import { limitsText, verdictText, wordsOf } from './build-report-checks.ts';
 import type { BuildReportFacts, CheckFacts, MockUpFacts, PackFacts } from './build-report-facts.ts';
 import { type Block, contentWidth, type Row, type Words } from './paper.ts';
@@ -86,6 +87,7 @@ export function packSections(facts: BuildReportFacts): readonly Block[] {
   return shown.flatMap((pack): readonly Block[] => [
     { kind: 'heading', text: `${pack.name}, how it was measured and built` },
     ...measured(pack, facts),
+    ...traced(pack, facts),
     ...mockUpTable(pack, facts),
   ]);
 }
@@ -130,6 +132,31 @@ function measured(pack: PackFacts, facts: BuildReportFacts): readonly Block[] {
     medium: 'paper',
   });
   return [{ kind: 'together', left: { chart, width: besideClock }, blocks }];
+}
+
+const tracesInRow = 2;
+const traceHeight = 60;
+
+/** What the gauge said at each spot, beside each other; the shop's copy alone. */
+function traced({ traces }: PackFacts, facts: BuildReportFacts): readonly Block[] {
+  if (facts.copy === 'customer' || traces.length === 0) return [];
+  const words = lengthWords(facts.lengthUnit, facts.decimalMark);
+  const size = { width: contentWidth(facts.paper) / tracesInRow - 8, height: traceHeight, medium: 'paper' } as const;
+  const rows: Block[] = [];
+  for (let at = 0; at < traces.length; at += tracesInRow) {
+    const shown = traces.slice(at, at + tracesInRow);
+    const spots = shown.map(({ spot }) => `spot ${spot}`).join(', ');
+    const practice = shown.some(({ isPractice }) => isPractice) ? ' Practice, made up.' : '';
+    rows.push(
+      {
+        kind: 'paragraph',
+        small: true,
+        words: [{ text: `Gauge’s trace, ${spots}: ${shown[0]!.lineName}.${practice}`, quiet: true }],
+      },
+      { kind: 'charts', charts: shown.map((trace) => keptTraceChart(trace, words, size)) },
+    );
+  }
+  return rows;
 }
 
 /** What the last mock-up was expected to read. */

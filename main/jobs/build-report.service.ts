@@ -1,4 +1,6 @@
 // The build report of a job: its facts read in one view of the file, then painted outside of it.
+
+import type { KeptTrace } from '../../app/indicators/indicators.contract.ts';
 import type { CheckOfJob, Job } from '../../app/jobs/jobs.contract.ts';
 import { warrantyWords } from '../../app/jobs/warranty.ts';
 import type { MockUp, PackOfJob } from '../../app/packs/packs.contract.ts';
@@ -16,6 +18,7 @@ import type { Settings } from '../../app/shop/shop.contract.ts';
 import { normalCoverageFactor } from '../../app/statistics/normal.ts';
 import type { OpenShop } from '../database/open-shop.ts';
 import type { Reading } from '../database/tables.ts';
+import { listTraces } from '../indicators/indicators.service.ts';
 import { getPack } from '../packs/packs.service.ts';
 import { picturesForReport } from '../photos/photos.service.ts';
 import { listTakes } from '../readings/readings.service.ts';
@@ -49,6 +52,10 @@ async function factsOf(
   for (const check of job.checks)
     takes.set(check.checkId, await listTakes(reading, { ...input, checkId: check.checkId }));
   const packs = await Promise.all(job.packs.map(({ packId }) => getPack(reading, { ...input, packId })));
+  const traces = new Map<number, KeptTrace[]>();
+  for (const { latest } of job.checks) {
+    if (latest) traces.set(latest.takeId, await listTraces(reading, latest));
+  }
   const days = [...takes.values()]
     .flat()
     .map((take) => take.startedAt.slice(0, 10))
@@ -80,7 +87,7 @@ async function factsOf(
     checks: job.checks.map((check) => checkFacts(check)),
     packs: packs
       .filter((pack) => pack.mockUps.length > 0)
-      .map((pack) => packFacts(pack, job, takes.get(pack.checkId ?? 0) ?? [], settings)),
+      .map((pack) => packFacts(pack, job, takes.get(pack.checkId ?? 0) ?? [], traces, settings)),
     findings: await listFindings(reading, input),
     superseded: job.checks.flatMap((check) => supersededOf(check, takes.get(check.checkId) ?? [])),
     warranty: settings.warranty,
@@ -141,7 +148,13 @@ function checkFacts(check: CheckOfJob): CheckFacts {
   };
 }
 
-function packFacts(pack: PackOfJob, job: Job, takes: readonly Take[], settings: Settings): PackFacts {
+function packFacts(
+  pack: PackOfJob,
+  job: Job,
+  takes: readonly Take[],
+  traces: ReadonlyMap<number, readonly KeptTrace[]>,
+  settings: Settings,
+): PackFacts {
   const built = pack.mockUps.at(-1);
   const check = job.checks.find((each) => each.checkId === pack.checkId);
   const last = takes.findLast((take) => take.takeId === check?.latest?.takeId);
@@ -173,7 +186,15 @@ function packFacts(pack: PackOfJob, job: Job, takes: readonly Take[], settings: 
       note: [...shopNote(mockUp), ...mockUp.suspects].join(' '),
     })),
     setup: last?.setup ? setupLines(last.setup) : [],
+    traces: last ? standingTraces(last, traces.get(last.takeId) ?? []) : [],
   };
+}
+
+function standingTraces({ readings }: Take, traces: readonly KeptTrace[]): PackFacts['traces'] {
+  return traces.flatMap((trace) => {
+    const reading = readings.find(({ readingId }) => readingId === trace.readingId);
+    return reading && reading.supersededById === null ? [{ ...trace, spot: reading.spot }] : [];
+  });
 }
 
 // What only says again that it was found, or names the swap that stands beside it, is left out.

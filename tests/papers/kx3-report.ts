@@ -160,6 +160,7 @@ export const forwardPack: PackFacts = {
     },
   ],
   setup: ['dial on the drum', 'stroked twice and down', '40 psi at port A', 'plates soaked'],
+  traces: [],
 };
 
 const directPack: PackFacts = {
@@ -184,6 +185,7 @@ const directPack: PackFacts = {
     { number: 1, changed: 'steel 2: 91.0 → 84.0', predicted: sure(45, 3.2), read: sure(45, 1.5), note: '' },
   ],
   setup: [],
+  traces: [],
 };
 
 /** Low/reverse: 1181.0 − 400.0 − 350.0 − 85.0 − 200.0 − 86.0 = 60.0, read at one spot. */
@@ -204,6 +206,7 @@ const lowReversePack: PackFacts = {
     { number: 1, changed: 'snap ring: 74 → 86', predicted: sure(60, 3.3), read: sure(60, 1.7), note: '' },
   ],
   setup: [],
+  traces: [],
 };
 
 export const kx3: BuildReportFacts = {

@@ -3,12 +3,12 @@ import { type ReactNode, type RefObject, useEffect } from 'react';
 import { traceChart } from '../../../app/charts/trace.ts';
 import type { Offer, Wanted } from '../../../app/indicators/follow-plate.ts';
 import type { GaugeLine } from '../../../app/indicators/indicators.contract.ts';
-import { ChartView } from '../../charts/ChartView.tsx';
+import { FittedChart } from '../../charts/FittedChart.tsx';
 import { Notice } from '../../components/Notice.tsx';
+import { Refusal } from '../../components/Refusal.tsx';
 import { useAtCheck } from './at-check.ts';
 import styles from './LiveGauge.module.css';
 import { type LiveNow, useLiveGauge } from './live-gauge.ts';
-import { liveSentence } from './live-words.ts';
 
 type LiveGaugeProps = {
   line: GaugeLine;
@@ -17,16 +17,18 @@ type LiveGaugeProps = {
   spotKey: string;
   /** What stands now, for the key that accepts: it is drawn here alone, many times a second. */
   now: RefObject<LiveNow | null>;
+  /** What it said when Enter came too early; it is refused in the same words while they hold. */
+  refusedAt: string | null;
   /** Where a line can be typed all the same. */
   children: ReactNode;
 };
 
 const span_ms = 12_000;
 
-export function LiveGauge({ line, wanted, spotKey, now, children }: LiveGaugeProps) {
+export function LiveGauge({ line, wanted, spotKey, now, refusedAt, children }: LiveGaugeProps) {
   const { settings, words } = useAtCheck();
-  const live = useLiveGauge(line, settings, wanted, spotKey);
-  const { samples, seen, state, trouble } = live;
+  const live = useLiveGauge(line, settings, wanted, words, spotKey);
+  const { samples, seen, state, sentence, trouble } = live;
   useEffect(() => {
     now.current = live;
     return () => {
@@ -38,11 +40,7 @@ export function LiveGauge({ line, wanted, spotKey, now, children }: LiveGaugePro
     { label: 'pressed', value: seen.pressed_nm },
     { label: 'air', value: seen.air_nm },
   ].flatMap(({ label, value }) => (value === null ? [] : [{ label, value }]));
-  const chart = traceChart(
-    { samples: samples.map(({ at_ms, value_nm }) => ({ at_ms, value: value_nm })), span_ms, levels },
-    words,
-    { width: 380, height: 104, medium: 'screen' },
-  );
+  const trace = { samples: samples.map(({ at_ms, value_nm }) => ({ at_ms, value: value_nm })), span_ms, levels };
   return (
     <section className={styles.live} aria-label={`Gauge ${line.name}`}>
       <div className={styles.now}>
@@ -54,15 +52,12 @@ export function LiveGauge({ line, wanted, spotKey, now, children }: LiveGaugePro
           {trouble === null && latest ? words.full(latest.value_nm) : '–'}
         </p>
       </div>
-      <ChartView chart={chart} />
+      <FittedChart draw={(width) => traceChart(trace, words, { width, height: 104, medium: 'screen' })} />
       <OfferFigures offer={state.offer} seen={seen} full={words.full} />
       <div className={styles.foot}>
         <div className={styles.says} role="status">
-          {trouble === null ? (
-            <p>{liveSentence(seen, state, wanted, words)}</p>
-          ) : (
-            <Notice kind="caution">{trouble}</Notice>
-          )}
+          {trouble !== null && <Notice>{trouble}</Notice>}
+          {trouble === null && (refusedAt === sentence ? <Refusal>Not yet. {sentence}</Refusal> : <p>{sentence}</p>)}
         </div>
         {children}
       </div>

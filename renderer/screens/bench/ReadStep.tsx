@@ -61,6 +61,7 @@ export function ReadStep({ step, go }: { step: Extract<Step, { at: 'read' }>; go
   const gauge = useBenchGauge();
   const wanted = wantedBy(method, check.quantity, isZeroedAgain);
   const live = useRef<LiveNow | null>(null);
+  const [refusedAt, refuseAt] = useState<string | null>(null);
   // What happened at the spot begins it anew.
   const [goNumber, setGoNumber] = useState(0);
   const spot = spotBack ?? (take && spotToRead(take, check, rounds, habits.order)) ?? 1;
@@ -108,8 +109,8 @@ export function ReadStep({ step, go }: { step: Extract<Step, { at: 'read' }>; go
   const canNote = isByAir && take !== null;
   const runs = gauge !== null && wanted !== null;
   const accept = () => {
-    if (runs && line.typed.trim() === '') acceptLive(live.current, gauge, settings.decimalMark, line);
-    else line.commit();
+    if (!runs || line.typed.trim() !== '') line.commit();
+    else if (!acceptLive(live.current, gauge, settings.decimalMark, line)) refuseAt(live.current?.sentence ?? null);
   };
   const keys: BenchKey[] = [
     { key: 'Enter', words: 'Accept', isFilled: true, onPress: back(accept) },
@@ -170,7 +171,7 @@ export function ReadStep({ step, go }: { step: Extract<Step, { at: 'read' }>; go
       key={`${spot} ${reads} ${entryNumber}`}
       label={entryLabel(check, method, isZeroedAgain)}
       size={runs ? 'key' : 'read'}
-      placeholder={runs ? 'or type it' : ''}
+      placeholder={runs ? 'type it' : ''}
       {...line.entry}
       saidBack={<SaidBack words={line.entry.saidBack} />}
     />
@@ -209,6 +210,7 @@ export function ReadStep({ step, go }: { step: Extract<Step, { at: 'read' }>; go
           wanted={wanted}
           spotKey={`${take?.takeId ?? 0} ${spot} ${reads} ${isZeroedAgain} ${goNumber}`}
           now={live}
+          refusedAt={refusedAt}
         >
           {entry}
         </LiveGauge>

@@ -15,6 +15,8 @@ import { type LineNews, standingSentence } from '../../../app/indicators/line-ne
 import type { Sample } from '../../../app/indicators/read-line.ts';
 import type { Settings } from '../../../app/shop/shop.contract.ts';
 import { useGaugeLine } from '../../rpc/use-gauge-line.ts';
+import type { ShopWords } from '../../text/amount-words.ts';
+import { liveSentence } from './live-words.ts';
 
 /** Of the running trace so much is kept in hand. */
 const kept_ms = 90_000;
@@ -26,6 +28,8 @@ export type LiveNow = {
   readonly samples: readonly Sample[];
   readonly seen: PlateSeen;
   readonly state: OfferState;
+  /** What the hand does next. */
+  readonly sentence: string;
   /** Why there is nothing to accept from the line as it stands; null while readings come. */
   readonly trouble: string | null;
 };
@@ -33,7 +37,13 @@ export type LiveNow = {
 const atFirst: PlateSeen = nothingSeen;
 
 /** Follows the line from the beginning of a spot; another `spotKey` begins anew. */
-export function useLiveGauge(line: GaugeLine, settings: Settings, wanted: Wanted, spotKey: string): LiveNow {
+export function useLiveGauge(
+  line: GaugeLine,
+  settings: Settings,
+  wanted: Wanted,
+  words: ShopWords,
+  spotKey: string,
+): LiveNow {
   const rules: PlateRules = {
     within_nm: line.step_nm * line.stillWithin_steps,
     for_ms: line.stillFor_ms,
@@ -64,10 +74,12 @@ export function useLiveGauge(line: GaugeLine, settings: Settings, wanted: Wanted
     draw((times) => times + 1);
   }, [spotKey]);
   const { samples, seen, news } = now.current;
+  const state = offerOf(seen, wanted, rules);
   return {
     samples,
     seen,
-    state: offerOf(seen, wanted, rules),
+    state,
+    sentence: liveSentence(seen, state, wanted, words),
     trouble: error?.message ?? (news ? standingSentence(news) : 'The gauge’s line is being opened.'),
   };
 }

@@ -31,8 +31,6 @@ export type ReadingLine = {
   readonly commit: () => void;
   /** A line the gauge typed, with its trace. */
   readonly accept: (typed: string, heard: HeardTrace | null) => void;
-  /** Says beside the line why there is nothing to write. */
-  readonly refuse: (sentence: string) => void;
   /** While it is asked whether a lone number by air is the air alone or the whole. */
   readonly answers: readonly BenchKey[];
   /** For the `EntryLine`. */
@@ -97,7 +95,6 @@ export function useReadingLine({ draftOf, method, setup, isZeroedAgain, write }:
     reading: reading && amountsOf(reading),
     commit: () => void commit(),
     accept: (text, heard) => void commit(plainMeaning, text, heard),
-    refuse: stop,
     answers: keysWhen(
       isAsked,
       { key: 'A', words: 'Air only', onPress: () => void commit('air only') },

@@ -17,6 +17,7 @@ import { Budget } from './Budget.tsx';
 import { ReadingsTable } from './ReadingsTable.tsx';
 import { phaseWords, saidVerdict } from './standing-words.ts';
 import styles from './TakeSection.module.css';
+import { TracesOfTake } from './TracesOfTake.tsx';
 
 type TakeProps = { take: Take; check: CheckOfJob };
 
@@ -38,6 +39,7 @@ export function TakeSection({ take, check, isNewest }: TakeProps & { isNewest: b
       ) : (
         <ReadingsTable take={take} check={check} />
       )}
+      <TracesOfTake take={take} words={words} />
       <Remarks take={take} />
       {take.setup && <p className="small quiet">Set up: {setupLines(take.setup).join('; ')}.</p>}
       {take.evaluation.budget.length > 0 && (
