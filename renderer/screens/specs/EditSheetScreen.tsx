@@ -14,6 +14,7 @@ import { useWrite } from '../../rpc/use-write.ts';
 import { ChecksEditor } from './ChecksEditor.tsx';
 import styles from './EditSheetScreen.module.css';
 import { useFocusNext } from './focus-next.ts';
+import { ListsEditor } from './ListsEditor.tsx';
 import { PacksEditor } from './PacksEditor.tsx';
 import { PicturesEditor } from './PicturesEditor.tsx';
 import { readSheet } from './read-typed-sheet.ts';
@@ -88,7 +89,8 @@ function EditSheet({ revision }: { revision: Revision }) {
       setTaken({ what, before: sheet });
       focusNext(() => document.getElementById(undoKeyId));
       setOpen((row) =>
-        row && [...changed.packs, ...changed.checks, ...changed.pictures].some(({ key }) => key === row.key)
+        row &&
+        [...changed.packs, ...changed.checks, ...changed.lists, ...changed.pictures].some(({ key }) => key === row.key)
           ? row
           : null,
       );
@@ -162,6 +164,7 @@ function EditSheet({ revision }: { revision: Revision }) {
         />
         <PacksEditor editing={editing} />
         <ChecksEditor editing={editing} />
+        <ListsEditor editing={editing} />
         <PicturesEditor editing={editing} />
       </div>
       <SaveBar
