@@ -3,9 +3,15 @@ import { createHashHistory, createRootRoute, createRoute, createRouter, redirect
 import { EmptyState } from '../components/EmptyState.tsx';
 import { BenchScreen } from '../screens/bench/BenchScreen.tsx';
 import { ReadingScreen } from '../screens/bench/ReadingScreen.tsx';
+import { BuildsScreen } from '../screens/gauges/BuildsScreen.tsx';
 import { EditGaugeScreen } from '../screens/gauges/EditGaugeScreen.tsx';
 import { GaugeScreen } from '../screens/gauges/GaugeScreen.tsx';
 import { GaugesScreen } from '../screens/gauges/GaugesScreen.tsx';
+import { MethodsScreen } from '../screens/gauges/MethodsScreen.tsx';
+import { NewStudyScreen } from '../screens/gauges/NewStudyScreen.tsx';
+import { StudiesScreen } from '../screens/gauges/StudiesScreen.tsx';
+import { StudyScreen } from '../screens/gauges/StudyScreen.tsx';
+import { TouchedScreen } from '../screens/gauges/TouchedScreen.tsx';
 import { LinesScreen } from '../screens/indicators/LinesScreen.tsx';
 import { BuildScreen } from '../screens/jobs/BuildScreen.tsx';
 import { CheckInScreen } from '../screens/jobs/CheckInScreen.tsx';
@@ -272,6 +278,20 @@ const gauge = createRoute({
   path: '/gauges/$gaugeId',
   component: () => <GaugeScreen gaugeId={Number(gauge.useParams().gaugeId)} />,
 });
+const touched = createRoute({
+  getParentRoute: () => root,
+  path: '/gauges/touched/$gaugeCheckId',
+  component: () => <TouchedScreen gaugeCheckId={Number(touched.useParams().gaugeCheckId)} />,
+});
+const studies = createRoute({ getParentRoute: () => root, path: '/gauges/studies', component: StudiesScreen });
+const newStudy = createRoute({ getParentRoute: () => root, path: '/gauges/studies/new', component: NewStudyScreen });
+const study = createRoute({
+  getParentRoute: () => root,
+  path: '/gauges/studies/$studyId',
+  component: () => <StudyScreen studyId={Number(study.useParams().studyId)} />,
+});
+const twoMethods = createRoute({ getParentRoute: () => root, path: '/gauges/methods', component: MethodsScreen });
+const overBuilds = createRoute({ getParentRoute: () => root, path: '/gauges/builds', component: BuildsScreen });
 const editGauge = createRoute({
   getParentRoute: () => root,
   path: '/gauges/$gaugeId/edit',
@@ -325,6 +345,12 @@ export const router = createRouter({
     newGauge,
     gauge,
     editGauge,
+    touched,
+    studies,
+    newStudy,
+    study,
+    twoMethods,
+    overBuilds,
     shop,
   ]),
   // Under app:// and on the loopback host alike there is one page; the address is what follows #.

@@ -124,10 +124,16 @@ test.describe('in the shop', () => {
     await rosa.getByRole('button', { name: 'Retire…' }).press('Enter');
     await page.getByRole('button', { name: 'Retire RA' }).press('Enter');
     await expect(page.getByText('No longer here: Rosa Aldane (RA).')).toBeVisible();
+    const jonas = page.getByRole('row').filter({ hasText: 'Jonas Hale' });
+    await jonas.getByRole('button', { name: 'Retire…' }).press('Enter');
+    await page.getByRole('button', { name: 'Retire JH' }).press('Enter');
+    await expect(jonas).toHaveCount(0);
     await page.getByRole('button', { name: 'Retire…' }).press('Enter');
     await page.getByRole('button', { name: 'Retire RF' }).press('Enter');
     await expect(page.getByRole('alert')).toHaveText('Somebody has to work here: add another person first.');
-    expect(await call('shop.getShop', {})).toMatchObject({ people: [{ isRetired: true }, { isRetired: false }] });
+    expect(await call('shop.getShop', {})).toMatchObject({
+      people: [{ isRetired: true }, { isRetired: true }, { isRetired: false }],
+    });
   });
 
   test('a backup is a file in the folder that is named', async ({ page, book }) => {

@@ -1,4 +1,5 @@
-// The demo's gauges, invented: one is overdue for its check, and one was found out and is in its drawer.
+// The demo's gauges, invented: one overdue for its check, one found out, and a small repeat test of one, its readings
+// generated.
 import type { Input } from '../../../app/contract/contract.ts';
 import { dayAfter } from '../../../app/jobs/calendar-days.ts';
 import type { Caller } from './kx3-job.ts';
@@ -123,7 +124,39 @@ const demoGauges: readonly DemoGauge[] = [
   },
 ];
 
-export async function layOutGauges(call: Caller, by: number, now: string): Promise<void> {
+/** Steels of the demo's repeat test as they are, in thou. */
+const trueHeights: Record<string, number> = { R1: 76.9, R2: 77.4, R3: 78.1, R4: 78.6, R5: 79.3 };
+
+/**
+ * What an invented hand reads of a steel: generated, not measured. One presses the micrometer shut a little harder than
+ * the other, and both waver by a few tenths.
+ */
+function generatedRead(part: string, initials: string, round: number): string {
+  const waver = ((part.charCodeAt(1) * 7 + initials.charCodeAt(0) * 5 + round * 3) % 5) - 2;
+  return ((trueHeights[part] ?? 78) - (initials === 'RA' ? 0.2 : 0) + 0.1 * waver).toFixed(1);
+}
+
+async function testTheMicrometer(call: Caller, gaugeId: number, people: readonly number[], by: number): Promise<void> {
+  const { studyId } = await call('gauges.startStudy', {
+    name: 'Mike on reaction steels',
+    method: 'direct',
+    gaugeId,
+    parts: Object.keys(trueHeights),
+    people: [...people],
+    trials: 2,
+    tolerance: '4',
+    by,
+  });
+  for (;;) {
+    const { next } = await call('gauges.getStudy', { studyId });
+    if (next === null) return;
+    const typed = generatedRead(next.part, next.initials, next.round);
+    await call('gauges.recordStudyRead', { studyId, place: next.place, typed, by });
+  }
+}
+
+/** `people` are whose hands the repeat test is of; `by` writes it down. */
+export async function layOutGauges(call: Caller, people: readonly number[], by: number, now: string): Promise<void> {
   const today = now.slice(0, 10);
   for (const { checks, ...gauge } of demoGauges) {
     const { gaugeId } = await call('gauges.saveGauge', { ...gauge, gaugeId: null, by });
@@ -137,5 +170,6 @@ export async function layOutGauges(call: Caller, by: number, now: string): Promi
         by,
       });
     }
+    if (gauge.kind === 'micrometer') await testTheMicrometer(call, gaugeId, people, by);
   }
 }

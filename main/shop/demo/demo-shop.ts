@@ -11,7 +11,7 @@ import { readingsHandlers } from '../../readings/readings.handlers.ts';
 import { specsHandlers } from '../../specs/specs.handlers.ts';
 import { stockHandlers } from '../../stock/stock.handlers.ts';
 import { Desk } from '../desk.ts';
-import { changeSettings, fillShop } from '../shop.service.ts';
+import { addPerson, changeSettings, fillShop } from '../shop.service.ts';
 import { layOutGauges } from './demo-gauges.ts';
 import { stockTheShelves } from './demo-parts.ts';
 import { layOutOtherSteels } from './demo-plates.ts';
@@ -111,7 +111,8 @@ export async function fillDemoShop(shop: OpenShop): Promise<void> {
     by,
   });
   await layOutOtherSteels(call, by);
-  await layOutGauges(call, by, shop.clock());
+  const { personId: other } = await shop.write((writing) => addPerson(writing, { name: 'Jonas Hale', initials: 'JH' }));
+  await layOutGauges(call, [by, other], by, shop.clock());
   await stockTheShelves({ call, familyId, jobId, now: shop.clock(), by });
   await call('jobs.checkIn', {
     customer: { name: 'Ilse Brandvold', phone: '555 0144', email: '' },

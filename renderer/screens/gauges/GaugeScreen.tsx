@@ -179,6 +179,11 @@ function CheckOfGauge({ gauge, check, onMisread }: { gauge: KnownGauge; check: G
           </div>
           <div className={styles.checkKeys}>
             <Button onPress={onMisread}>Misread</Button>
+            {check.isWithin === false && (
+              <LinkKey to="/gauges/touched/$gaugeCheckId" params={{ gaugeCheckId: String(check.gaugeCheckId) }}>
+                What it read since it was good
+              </LinkKey>
+            )}
           </div>
         </>
       )}

@@ -4,7 +4,10 @@ import { classNames } from '../../components/class-names.ts';
 import styles from './GaugesTabs.module.css';
 
 const sides: ReadonlyArray<{ readonly path: string; readonly name: string; readonly holds: RegExp }> = [
-  { path: '/gauges', name: 'Register', holds: /^\/gauges(\/new|\/\d+.*)?$/ },
+  { path: '/gauges', name: 'Register', holds: /^\/gauges(\/new|\/\d+.*|\/touched.*)?$/ },
+  { path: '/gauges/studies', name: 'Repeat tests', holds: /^\/gauges\/studies/ },
+  { path: '/gauges/methods', name: 'Two methods', holds: /^\/gauges\/methods/ },
+  { path: '/gauges/builds', name: 'Over the builds', holds: /^\/gauges\/builds/ },
 ];
 
 export function GaugesTabs() {

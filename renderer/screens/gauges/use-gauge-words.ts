@@ -9,6 +9,8 @@ export type GaugeWords = {
   readonly unit: string;
   /** "0.5": without trailing zeros. */
   readonly bare: (amount: number) => string;
+  /** "0.50": figures of one column. */
+  readonly full: (amount: number) => string;
   /** The same, with the sign of an error: "+0.5", "−0.2", "0". */
   readonly signed: (amount: number) => string;
 };
@@ -16,7 +18,7 @@ export type GaugeWords = {
 export function useGaugeWords(markedIn: string): GaugeWords {
   const { decimalMark } = useOpenShop().settings;
   const unit = unitNamed(markedIn);
-  const bare = (amount: number) =>
-    withoutTrailingZeros(formatAmount(amount, unit, { decimals: unit.decimals + 1, decimalMark }));
-  return { unit: markedIn, bare, signed: (amount) => (amount > 0 ? `+${bare(amount)}` : bare(amount)) };
+  const full = (amount: number) => formatAmount(amount, unit, { decimals: unit.decimals + 1, decimalMark });
+  const bare = (amount: number) => withoutTrailingZeros(full(amount));
+  return { unit: markedIn, bare, full, signed: (amount) => (amount > 0 ? `+${bare(amount)}` : bare(amount)) };
 }
