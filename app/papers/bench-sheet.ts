@@ -9,6 +9,7 @@ import { methodWords } from '../readings/method-words.ts';
 import type { SavedCheck, SavedPack } from '../specs/specs.contract.ts';
 import { limitsText } from './build-report-checks.ts';
 import { writeDay } from './dates.ts';
+import { type PicturesOnPaper, pictureBlocks } from './marked-pictures.ts';
 import type { Block, Cell, Column, Paper, PaperSize } from './paper.ts';
 
 export type BenchSheetFacts = {
@@ -25,6 +26,7 @@ export type BenchSheetFacts = {
   readonly job: { readonly number: number; readonly unit: string; readonly customerName: string } | null;
   readonly packs: readonly SavedPack[];
   readonly checks: readonly SavedCheck[];
+  readonly onPictures: PicturesOnPaper;
 };
 
 export function benchSheet(facts: BenchSheetFacts): Paper {
@@ -64,6 +66,7 @@ export function benchSheet(facts: BenchSheetFacts): Paper {
       },
       ...facts.packs.flatMap((pack) => packBlocks(pack, facts)),
       ...(loose.length === 0 ? [] : looseChecks(loose, facts)),
+      ...pictureBlocks(facts.onPictures, facts.paper),
     ],
   };
 }

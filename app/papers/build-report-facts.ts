@@ -8,6 +8,7 @@ import type { Verdict } from '../charts/verdict-mark.ts';
 import type { Finding } from '../jobs/findings.contract.ts';
 import type { DecimalMark } from '../quantities/format-amount.ts';
 import type { LengthUnit } from '../quantities/units.ts';
+import type { PicturesOnPaper } from './marked-pictures.ts';
 import type { PaperSize, Picture } from './paper.ts';
 
 /** The shop's copy says everything; the customer's leaves out what the shop says to itself. */
@@ -124,4 +125,6 @@ export type BuildReportFacts = {
   readonly notes: readonly string[];
   /** Photos that a person chose for the report, oldest first. */
   readonly photos: readonly Picture[];
+  /** The pictures of the sheet with what was read at their points. For the shop's copy. */
+  readonly onPictures: PicturesOnPaper;
 };

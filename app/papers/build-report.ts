@@ -6,6 +6,7 @@ import { foundAtTeardown } from './build-report-findings.ts';
 import { markedNotes, packCharts, packSections } from './build-report-packs.ts';
 import { benchCautions, legend, limitsCaution } from './cautions.ts';
 import { writeDay, writeDays } from './dates.ts';
+import { pictureBlocks } from './marked-pictures.ts';
 import { type Block, contentWidth, type Paper, textLines, type Words } from './paper.ts';
 
 const demoWords = 'demo shop, everything invented';
@@ -140,6 +141,7 @@ function afterFirstPage(facts: BuildReportFacts): readonly Block[] {
     ...foundAtTeardown(facts),
     ...packSections(facts),
     ...readAgain(facts),
+    ...(isShops ? pictureBlocks(facts.onPictures, facts.paper) : []),
     ...(facts.photos.length > 0 ? [heading('Photos'), { kind: 'pictures', pictures: facts.photos } as const] : []),
     ...(isShops && facts.notes.length > 0
       ? [heading('Shop’s notes'), { kind: 'list', items: facts.notes } as const]

@@ -56,6 +56,13 @@ export type Picture = {
   readonly caption: string;
 };
 
+/** A picture painted as large as the chart over it; null leaves its place empty. */
+export type MarkedPicture = {
+  readonly jpegBase64: string | null;
+  readonly chart: Chart;
+  readonly caption: string;
+};
+
 export type Block =
   | {
       readonly kind: 'masthead';
@@ -82,6 +89,7 @@ export type Block =
   | { readonly kind: 'charts'; readonly charts: readonly Chart[] }
   /** Photos two in a row, each with its caption under it. */
   | { readonly kind: 'pictures'; readonly pictures: readonly Picture[] }
+  | { readonly kind: 'marked pictures'; readonly pictures: readonly MarkedPicture[] }
   | Closing;
 
 /**

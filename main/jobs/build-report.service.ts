@@ -26,6 +26,7 @@ import { getSettings } from '../shop/shop.service.ts';
 import { paintInWorker } from '../workers/paint-paper.ts';
 import { getDelivery } from './delivery.service.ts';
 import { listFindings } from './findings.service.ts';
+import { picturesOfJob } from './pictures-of-job.service.ts';
 import { getJob } from './ticket.service.ts';
 
 export async function printBuildReport(
@@ -35,6 +36,7 @@ export async function printBuildReport(
   const facts = await shop.read(async (reading) => ({
     ...(await factsOf(reading, input, shop.clock().slice(0, 10))),
     photos: await picturesForReport(reading, shop.file, input.jobId),
+    onPictures: await picturesOfJob(reading, shop.file, input.jobId),
   }));
   const pdf = await paintInWorker(buildReport(facts));
   const fileName = `job ${facts.jobNumber} build report, ${input.copy} copy.pdf`;
@@ -45,7 +47,7 @@ async function factsOf(
   reading: Reading,
   input: { jobId: number; copy: Copy; paper?: 'letter' | 'A4' | undefined },
   printedOn: string,
-): Promise<Omit<BuildReportFacts, 'photos'>> {
+): Promise<Omit<BuildReportFacts, 'photos' | 'onPictures'>> {
   const settings = await getSettings(reading);
   const job = await getJob(reading, input);
   const takes = new Map<number, Take[]>();

@@ -21,6 +21,7 @@ import { listPhotos } from '../photos/photos.service.ts';
 import { zoneHere } from '../ports/clock.ts';
 import { takesOfJob } from '../readings/readings.service.ts';
 import { getSettings } from '../shop/shop.service.ts';
+import { picturesOnPaper } from '../specs/pictures-on-paper.service.ts';
 import { listPacks } from '../specs/specs.repository.ts';
 import { getRevision } from '../specs/specs.service.ts';
 import { paintInWorker } from '../workers/paint-paper.ts';
@@ -325,6 +326,10 @@ export async function printBenchSheet(
       },
       packs: revision.packs.filter(({ packId }) => job === null || job.packs.some((pack) => pack.packId === packId)),
       checks: job?.checks ?? revision.checks,
+      onPictures: picturesOnPaper(shop.file, revision.pictures, ({ checkId, lineId }) => ({
+        figure: '',
+        mark: { kind: checkId === null && lineId === null ? 'none' : 'blank' },
+      })),
     };
   });
   const pdf = await paintInWorker(benchSheet(facts));

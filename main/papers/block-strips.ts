@@ -2,6 +2,7 @@
 import { assertNever } from '../../app/base/assert.ts';
 import type { Chart } from '../../app/charts/shapes.ts';
 import { type Block, type Closing, type Picture, textLines, type Words } from '../../app/papers/paper.ts';
+import { markedPictureStrips } from './marked-picture-strips.ts';
 import { paintChart } from './paint-chart.ts';
 import { addElement, drawArtifact, drawRule, type Element, type Sheet } from './sheet.ts';
 import { type Flowing, type Strip, stackStrips } from './strip.ts';
@@ -40,6 +41,8 @@ export function blockStrips(sheet: Sheet, block: Block, width: number): readonly
       return [chartsStrip(sheet, block.charts)];
     case 'pictures':
       return pictureStrips(sheet, block.pictures, width);
+    case 'marked pictures':
+      return markedPictureStrips(sheet, block.pictures, width);
     case 'together':
       return [togetherStrip(sheet, block, width)];
     case 'closing':

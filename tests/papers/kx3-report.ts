@@ -239,4 +239,5 @@ export const kx3: BuildReportFacts = {
   ],
   notes: ['Customer asked twice about the price of the converter.'],
   photos: [],
+  onPictures: { pictures: [], sides: [] },
 };

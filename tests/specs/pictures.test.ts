@@ -7,6 +7,7 @@ import { swappedSides } from '../../app/specs/swapped-sides.ts';
 import { openConnection } from '../../main/database/connection.ts';
 import { kx3Sheet } from '../../main/shop/demo/kx3-sheet.ts';
 import { shopWithKx3 } from '../desk.ts';
+import { readPdf } from '../papers/read-pdf.ts';
 import { greyJpeg, phoneJpeg } from '../photos/small-jpeg.ts';
 
 const point = (
@@ -167,4 +168,28 @@ test('left and right that change between two pictures are said, by where the poi
   expect(swappedSides([three([100, 500, 900], '1'), three([900, 500, 100], '2')])).toEqual([
     'Left and right change between 1 and 2: P (P1, P2); Q (Q1, Q2); R (R1, R2).',
   ]);
+});
+
+test('the shop’s report carries the numbers on the pictures, the bench sheet empty places, and neither needs the file', async () => {
+  const { call, desk, familyId, kept, picture, save } = await shopWithPicture();
+  await call(
+    'specs.saveSheet',
+    save({ pictures: [picture([point('PX7', 250, 'Port A, Forward'), point('PX8', 700, null)])] }),
+  );
+  const { jobId } = await call('jobs.checkIn', checkIn(familyId));
+  const { checks } = await call('jobs.getJob', { jobId });
+  const checkId = checks.find(({ name }) => name === 'Port A, Forward')?.checkId;
+  const take = { jobId, checkId, phase: 'final', mode: 'final', setup: null, note: '', by: 1 };
+  const { takeId } = await call('readings.startTake', take);
+  await call('readings.recordReading', { takeId, spot: 1, typed: '3', by: 1 });
+  const textOf = async (base64: string) => (await readPdf(Buffer.from(base64, 'base64'))).text;
+  const report = async (copy: 'shop' | 'customer') =>
+    textOf((await call('jobs.printBuildReport', { jobId, copy })).pdfBase64);
+  const bench = async () => textOf((await call('jobs.printBenchSheet', { of: { jobId } })).pdfBase64);
+  expect(await report('shop')).toMatch(/PX7\s+3\.0 psi/);
+  expect(await report('customer')).not.toContain('PX7');
+  expect(await bench()).toContain('PX7');
+  rmSync(join(desk.shop().file, '..', 'photos', `${kept.sha256}.jpg`));
+  expect(await report('shop')).toContain('the file of this picture is gone or damaged');
+  expect(await bench()).toContain('PX8');
 });
