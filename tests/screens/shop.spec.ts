@@ -118,7 +118,7 @@ test.describe('in the shop', () => {
     await expect(page.getByText("RA are somebody else's initials: choose others.")).toBeVisible();
     await page.getByRole('textbox', { name: 'Initials' }).last().fill('RF');
     await page.keyboard.press('Enter');
-    await page.getByRole('button', { name: 'Put Rafe Amsel at the bench' }).press('Enter');
+    await page.getByRole('button', { name: 'Put at the bench: Rafe Amsel' }).press('Enter');
     await expect(page.getByRole('button', { name: 'RF: Rafe Amsel is at the bench' })).toBeVisible();
     const rosa = page.getByRole('row').filter({ hasText: 'Rosa Aldane' });
     await rosa.getByRole('button', { name: 'Retire…' }).press('Enter');

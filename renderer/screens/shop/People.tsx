@@ -55,7 +55,7 @@ function PersonLine({ person }: { person: Person }) {
         {isAtBench ? (
           <b>at the bench now</b>
         ) : (
-          <Button onPress={() => atBench.choose(person.personId)} aria-label={`Put ${person.name} at the bench`}>
+          <Button onPress={() => atBench.choose(person.personId)} aria-label={`Put at the bench: ${person.name}`}>
             Put at the bench
           </Button>
         )}
