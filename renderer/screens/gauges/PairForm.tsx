@@ -40,7 +40,11 @@ export function PairForm({
   const key = `pair of ${first} and ${second} in ${file}, instead of ${misread?.methodPairId ?? 'none'}`;
   const kept = useDraft(key, { what: misread?.what ?? '', firstTyped: '', secondTyped: '', reason: '' });
   const draft = kept.value;
-  const entry = (field: keyof typeof draft, label: string, more: { hint?: string | undefined; unit?: string } = {}) => (
+  const entry = (
+    field: keyof typeof draft,
+    label: string,
+    more: { hint?: string | undefined; unit?: string; autoFocus?: boolean } = {},
+  ) => (
     <TextField
       label={label}
       value={draft[field]}
@@ -67,7 +71,7 @@ export function PairForm({
   return (
     <EnterThrough label={misread ? 'Put a misread pair right' : 'Enter a pair'} onFinish={save} className={styles.form}>
       <div className={styles.line}>
-        <div className={styles.much}>{entry('what', 'What was read')}</div>
+        <div className={styles.much}>{entry('what', 'What was read', { autoFocus: true })}</div>
         <div className={styles.some}>
           {entry('firstTyped', `By ${methodNames[first]}`, { unit, hint: hints[first] })}
         </div>
