@@ -1,4 +1,5 @@
 // One take: what it amounts to, the readings as typed with what was misread struck through, how it was set up, and why.
+import { Link } from '@tanstack/react-router';
 import { band } from '../../../app/charts/band.ts';
 import { clock } from '../../../app/charts/clock.ts';
 import type { CheckOfJob } from '../../../app/jobs/jobs.contract.ts';
@@ -41,6 +42,15 @@ export function TakeSection({ take, check, isNewest }: TakeProps & { isNewest: b
       )}
       <TracesOfTake take={take} words={words} />
       <Remarks take={take} />
+      {take.gauge && (
+        <p className="small quiet">
+          Read with{' '}
+          <Link to="/gauges/$gaugeId" params={{ gaugeId: String(take.gauge.gaugeId) }}>
+            {take.gauge.tag}
+          </Link>
+          .
+        </p>
+      )}
       {take.setup && <p className="small quiet">Set up: {setupLines(take.setup).join('; ')}.</p>}
       {take.evaluation.budget.length > 0 && (
         <Disclosure words={`Why ± ${words.full(take.evaluation.expanded ?? 0)}`}>
