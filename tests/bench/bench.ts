@@ -1,4 +1,5 @@
 // Benchmarks: `npm run bench`, or `npm run bench -- swaps` for one section. Exits 1 where an optimum differs.
+import { benchAccept } from './accept-bench.ts';
 import { benchFleet } from './fleet-bench.ts';
 import { benchJointly } from './joint-bench.ts';
 import { machine } from './measure.ts';
@@ -11,6 +12,7 @@ const sections: Record<string, () => Promise<boolean>> = {
   jointly: benchJointly,
   rebuilds: benchRebuilds,
   fleet: benchFleet,
+  accept: benchAccept,
 };
 
 const asked = process.argv.slice(2);
