@@ -1,7 +1,8 @@
 // An answer to a line of a list as a person types it, and in words.
 import { accept, type Result, refuse } from '../base/result.ts';
 import type { Asks } from '../specs/spec-list.ts';
-import { type Answer, stallProblem } from './list-answers.ts';
+import { stallProblem } from './list-answers.ts';
+import type { Answer } from './lists.contract.ts';
 
 const change = /^(.+?)\s*(?:>|→)\s*(.+)$/;
 const stall = /^(\d{2,5})\s*(?:rpm)?[\s,]+(\d{1,3})\s*s?$/i;

@@ -1,25 +1,7 @@
 // What can be answered to a line of a list, and where the line stands then.
-import { z } from 'zod';
 import { accept, type Result, refuse } from '../base/result.ts';
-import { requiredLine } from '../contract/fields.ts';
 import type { Asks } from '../specs/spec-list.ts';
-
-export const answer = z.discriminatedUnion('kind', [
-  z.strictObject({ kind: z.literal('done') }),
-  z.strictObject({ kind: z.literal('not so') }),
-  z.strictObject({ kind: z.literal('does not apply') }),
-  z.strictObject({ kind: z.literal('counted'), count: z.int().nonnegative().max(999) }),
-  z.strictObject({ kind: z.literal('chosen'), option: requiredLine }),
-  z.strictObject({ kind: z.literal('written'), words: requiredLine }),
-  z.strictObject({ kind: z.literal('changed'), from: requiredLine, to: requiredLine }),
-  z.strictObject({
-    kind: z.literal('stalled'),
-    rpm: z.int().positive().max(20_000),
-    seconds: z.int().positive().max(600),
-  }),
-]);
-
-export type Answer = z.infer<typeof answer>;
+import type { Answer } from './lists.contract.ts';
 
 export const lineStandings = ['open', 'good', 'off', 'does not apply'] as const;
 export type LineStanding = (typeof lineStandings)[number];
@@ -79,7 +61,7 @@ export function stallProblem(
   const problems = [
     stall.rpm < asks.lowRpm ? `low by ${asks.lowRpm - stall.rpm} rpm` : '',
     stall.rpm > asks.highRpm ? `high by ${stall.rpm - asks.highRpm} rpm` : '',
-    stall.seconds > asks.longestSeconds ? `held ${stall.seconds} s, over the cap of ${asks.longestSeconds} s` : '',
+    stall.seconds > asks.longestSeconds ? `over the cap of ${asks.longestSeconds} s` : '',
   ].filter((each) => each !== '');
   return problems.length === 0 ? null : problems.join('; ');
 }

@@ -1,10 +1,26 @@
 // The lists of a job: every line of its sheet's lists with what was answered to it, and where it stands.
 import { z } from 'zod';
-import { id, instant, line } from '../contract/fields.ts';
+import { id, instant, line, requiredLine } from '../contract/fields.ts';
 import { read, write } from '../contract/method.ts';
 import { listTimes } from '../specs/spec-list.ts';
 import { savedLine, savedList } from '../specs/specs.contract.ts';
-import { answer, lineStandings } from './list-answers.ts';
+import { lineStandings } from './list-answers.ts';
+
+/** What can be answered. Which kind fits a line is said in list-answers.ts. */
+export const answer = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('done') }),
+  z.strictObject({ kind: z.literal('not so') }),
+  z.strictObject({ kind: z.literal('does not apply') }),
+  z.strictObject({ kind: z.literal('counted'), count: z.int().nonnegative().max(999) }),
+  z.strictObject({ kind: z.literal('chosen'), option: requiredLine }),
+  z.strictObject({ kind: z.literal('written'), words: requiredLine }),
+  z.strictObject({ kind: z.literal('changed'), from: requiredLine, to: requiredLine }),
+  z.strictObject({
+    kind: z.literal('stalled'),
+    rpm: z.int().positive().max(20_000),
+    seconds: z.int().positive().max(600),
+  }),
+]);
 
 const given = z.strictObject({ answer, reason: line, at: instant, by: z.string() });
 
@@ -33,6 +49,7 @@ export const listsContract = {
   ),
 } as const;
 
+export type Answer = z.infer<typeof answer>;
 export type ListOfJob = z.infer<typeof listOfJob>;
 export type LineOfJob = z.infer<typeof lineOfJob>;
 export type GivenAnswer = z.infer<typeof given>;

@@ -1,7 +1,7 @@
 // The rows of the jobs room.
 import type { Generated } from 'kysely';
 import type { Call, Diagnosis } from '../../app/jobs/door.contract.ts';
-import type { Answer } from '../../app/jobs/list-answers.ts';
+import type { Answer } from '../../app/jobs/lists.contract.ts';
 import type { Need } from '../../app/jobs/needs.ts';
 import type { SignOff } from '../../app/jobs/stages.contract.ts';
 import type { DeliveryTables } from './delivery.tables.ts';

@@ -1,7 +1,7 @@
 // The lists a job is gone through by, and the answers to their lines.
 import { listsWithin } from '../../app/jobs/extent.ts';
-import { type Answer, fittingAnswer, isSettled, standingOfLine } from '../../app/jobs/list-answers.ts';
-import type { ListOfJob } from '../../app/jobs/lists.contract.ts';
+import { fittingAnswer, isSettled, standingOfLine } from '../../app/jobs/list-answers.ts';
+import type { Answer, ListOfJob } from '../../app/jobs/lists.contract.ts';
 import type { ListTime } from '../../app/specs/spec-list.ts';
 import { accepted, found } from '../database/errors.ts';
 import type { Reading, Writing } from '../database/tables.ts';

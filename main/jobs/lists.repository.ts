@@ -1,5 +1,5 @@
 // What was answered to the lines of lists, in and out of the file.
-import type { Answer } from '../../app/jobs/list-answers.ts';
+import type { Answer } from '../../app/jobs/lists.contract.ts';
 import type { Reading, Writing } from '../database/tables.ts';
 import type { ListAnswersTable } from './jobs.tables.ts';
 

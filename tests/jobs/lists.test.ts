@@ -2,7 +2,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { parseAnswer, sayAnswer } from '../../app/jobs/answer-text.ts';
-import { type Answer, isSettled, standingOfLine } from '../../app/jobs/list-answers.ts';
+import { isSettled, standingOfLine } from '../../app/jobs/list-answers.ts';
+import type { Answer } from '../../app/jobs/lists.contract.ts';
 import { type NeedFacts, whatIsMissing } from '../../app/jobs/needs.ts';
 import { asksText, parseAsks } from '../../app/specs/asks-text.ts';
 import type { Asks, ListTime } from '../../app/specs/spec-list.ts';
@@ -35,7 +36,7 @@ describe('a typed answer', () => {
     [faces, 'po', 'polished'],
     [{ kind: 'change' }, '.062 > .086', '.062 → .086'],
     [stall, '2250 4', '2250 rpm for 4 s'],
-    [stall, '2250 rpm, 7 s', '2250 rpm for 7 s: held 7 s, over the cap of 5 s'],
+    [stall, '2250 rpm, 7 s', '2250 rpm for 7 s: over the cap of 5 s'],
     [stall, '2000 4', '2000 rpm for 4 s: low by 100 rpm'],
   ])('to %j of “%s” says %s', (asks, typed, said) => {
     const read = parseAnswer(asks, typed);

@@ -1,5 +1,5 @@
 // The lists of KX3, an invented unit family, and how its first job answers them.
-import type { Answer } from '../../../app/jobs/list-answers.ts';
+import type { Answer } from '../../../app/jobs/lists.contract.ts';
 import type { ListTime, SpecList } from '../../../app/specs/spec-list.ts';
 import { changed, choice, count, say, tick } from '../../../app/specs/trade-lists.ts';
 import type { JobAtHand } from './kx3-job.ts';

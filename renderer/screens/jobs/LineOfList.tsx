@@ -2,8 +2,7 @@
 import { type KeyboardEvent, useState } from 'react';
 import { parseAnswer, sayAnswer, sayAsks } from '../../../app/jobs/answer-text.ts';
 import type { Job } from '../../../app/jobs/jobs.contract.ts';
-import type { Answer } from '../../../app/jobs/list-answers.ts';
-import type { LineOfJob } from '../../../app/jobs/lists.contract.ts';
+import type { Answer, LineOfJob } from '../../../app/jobs/lists.contract.ts';
 import { Button } from '../../components/Button.tsx';
 import { TextField } from '../../components/TextField.tsx';
 import { Verdict } from '../../components/Verdict.tsx';
@@ -141,6 +140,13 @@ function AnswerKeys({ jobId, line, onAnswer, isPending }: AnswerKeysProps) {
 }
 
 const placeholders = { count: 'count', words: 'typed', change: 'old > new', stall: 'rpm s' } as const;
+/** Two figures in one field: how they are told apart has to be said before the first try. */
+const hints = {
+  count: '',
+  words: '',
+  change: 'Old, then >, then new: .062 > .086',
+  stall: 'Speed, then seconds: 2250 4',
+};
 
 function TypedAnswer({ jobId, line, onAnswer, isPending }: AnswerKeysProps) {
   const { lineId, words, asks } = line;
@@ -154,6 +160,7 @@ function TypedAnswer({ jobId, line, onAnswer, isPending }: AnswerKeysProps) {
         isLabelHidden
         value={typed.value}
         placeholder={placeholders[asks.kind]}
+        {...(hints[asks.kind] !== '' && { hint: hints[asks.kind] })}
         maxLength={200}
         refusal={refusal}
         inputMode={asks.kind === 'count' ? 'numeric' : 'text'}
