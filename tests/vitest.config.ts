@@ -8,6 +8,8 @@ export default defineConfig({
     setupFiles: ['tests/fast-check.setup.ts'],
     // Every core works, also the one vitest would keep for itself.
     maxWorkers: '100%',
+    // No test leaves anything behind in a module, so a worker keeps what it has loaded.
+    isolate: false,
     testTimeout: 120_000,
     hookTimeout: 120_000,
   },

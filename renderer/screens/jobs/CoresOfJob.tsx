@@ -1,10 +1,10 @@
 // The cores of a ticket: kept, gone back, or still owed either way; settled where they stand.
 import type { Job } from '../../../app/jobs/jobs.contract.ts';
 import { PopoverDialog } from '../../components/PopoverDialog.tsx';
+import { CoresOpenForm } from '../../cores/CoresOpenForm.tsx';
+import { CoresTable } from '../../cores/CoresTable.tsx';
 import { Loaded } from '../../frame/Loaded.tsx';
 import { useRead } from '../../rpc/use-read.ts';
-import { CoresOpenForm } from '../stock/CoresOpenForm.tsx';
-import { CoresTable } from '../stock/CoresSection.tsx';
 import styles from './Teardown.module.css';
 
 export function CoresOfJob({ job }: { job: Job }) {

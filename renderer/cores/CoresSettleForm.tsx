@@ -1,14 +1,14 @@
 // How one core ended: back where it belongs, charged, or given up.
 import { useState } from 'react';
-import type { Core, coreEndings } from '../../../app/stock/parts.contract.ts';
-import { Button } from '../../components/Button.tsx';
-import { EnterThrough } from '../../components/EnterThrough.tsx';
-import { RadioGroup } from '../../components/RadioGroup.tsx';
-import { TextField } from '../../components/TextField.tsx';
-import { useAtBench } from '../../frame/at-bench.ts';
-import { FailureSentence } from '../../frame/FailureSentence.tsx';
-import { useWrite } from '../../rpc/use-write.ts';
-import styles from './CoresSection.module.css';
+import type { Core, coreEndings } from '../../app/stock/parts.contract.ts';
+import { Button } from '../components/Button.tsx';
+import { EnterThrough } from '../components/EnterThrough.tsx';
+import { RadioGroup } from '../components/RadioGroup.tsx';
+import { TextField } from '../components/TextField.tsx';
+import { useAtBench } from '../frame/at-bench.ts';
+import { FailureSentence } from '../frame/FailureSentence.tsx';
+import { useWrite } from '../rpc/use-write.ts';
+import styles from './Cores.module.css';
 
 type Ending = (typeof coreEndings)[number];
 

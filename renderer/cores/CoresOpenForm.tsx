@@ -1,17 +1,17 @@
 // A core written down by hand: which way it is owed, what it is, its charge, by when, and of which ticket.
 import { useState } from 'react';
-import { type Core, coreDirections } from '../../../app/stock/parts.contract.ts';
-import { Button } from '../../components/Button.tsx';
-import { EnterThrough } from '../../components/EnterThrough.tsx';
-import { RadioGroup } from '../../components/RadioGroup.tsx';
-import { SuggestField } from '../../components/SuggestField.tsx';
-import { TextField } from '../../components/TextField.tsx';
-import { useAtBench } from '../../frame/at-bench.ts';
-import { FailureSentence } from '../../frame/FailureSentence.tsx';
-import { Refused, refusalAbout } from '../../rpc/failures.ts';
-import { useRead } from '../../rpc/use-read.ts';
-import { useWrite } from '../../rpc/use-write.ts';
-import styles from './CoresSection.module.css';
+import { type Core, coreDirections } from '../../app/stock/parts.contract.ts';
+import { Button } from '../components/Button.tsx';
+import { EnterThrough } from '../components/EnterThrough.tsx';
+import { RadioGroup } from '../components/RadioGroup.tsx';
+import { SuggestField } from '../components/SuggestField.tsx';
+import { TextField } from '../components/TextField.tsx';
+import { useAtBench } from '../frame/at-bench.ts';
+import { FailureSentence } from '../frame/FailureSentence.tsx';
+import { Refused, refusalAbout } from '../rpc/failures.ts';
+import { useRead } from '../rpc/use-read.ts';
+import { useWrite } from '../rpc/use-write.ts';
+import styles from './Cores.module.css';
 
 const blank = {
   direction: 'due to us' as Core['direction'],
