@@ -8,6 +8,7 @@ const sides: ReadonlyArray<{ readonly path: string; readonly name: string; reado
   { path: '/gauges/studies', name: 'Repeat tests', holds: /^\/gauges\/studies/ },
   { path: '/gauges/methods', name: 'Two methods', holds: /^\/gauges\/methods/ },
   { path: '/gauges/builds', name: 'Over the builds', holds: /^\/gauges\/builds/ },
+  { path: '/lines', name: 'On a line', holds: /^\/lines/ },
 ];
 
 export function GaugesTabs() {

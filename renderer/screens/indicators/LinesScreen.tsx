@@ -4,6 +4,7 @@ import type { GaugeLine } from '../../../app/indicators/indicators.contract.ts';
 import { Button } from '../../components/Button.tsx';
 import { FormSection } from '../../components/FormSection.tsx';
 import { FailureSentence } from '../../frame/FailureSentence.tsx';
+import { LinkKey } from '../../frame/LinkKey.tsx';
 import { Loaded } from '../../frame/Loaded.tsx';
 import { useOpenShop } from '../../frame/open-shop.ts';
 import { PageHead } from '../../frame/PageHead.tsx';
@@ -19,7 +20,15 @@ export function LinesScreen() {
   const { isDemo } = useOpenShop();
   return (
     <>
-      <PageHead title="Gauges on a line" />
+      <PageHead
+        title="Gauges on a line"
+        acts={
+          <>
+            <LinkKey to="/gauges">Register</LinkKey>
+            <LinkKey to="/bench">To the bench</LinkKey>
+          </>
+        }
+      />
       <Loaded read={lines}>
         {(all) => {
           const used = all.filter((line) => !line.isRetired);
