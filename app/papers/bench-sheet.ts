@@ -6,9 +6,10 @@ import type { DecimalMark } from '../quantities/format-amount.ts';
 import { type LengthUnit, shownUnit } from '../quantities/units.ts';
 import { boundsOf } from '../readings/judge-take.ts';
 import { methodWords } from '../readings/method-words.ts';
-import type { SavedCheck, SavedPack } from '../specs/specs.contract.ts';
+import type { SavedCheck, SavedList, SavedPack } from '../specs/specs.contract.ts';
 import { limitsText } from './build-report-checks.ts';
 import { writeDay } from './dates.ts';
+import { listsToFill } from './lists-on-paper.ts';
 import { type PicturesOnPaper, pictureBlocks } from './marked-pictures.ts';
 import type { Block, Cell, Column, Paper, PaperSize } from './paper.ts';
 
@@ -26,6 +27,7 @@ export type BenchSheetFacts = {
   readonly job: { readonly number: number; readonly unit: string; readonly customerName: string } | null;
   readonly packs: readonly SavedPack[];
   readonly checks: readonly SavedCheck[];
+  readonly lists: readonly SavedList[];
   readonly onPictures: PicturesOnPaper;
 };
 
@@ -66,6 +68,7 @@ export function benchSheet(facts: BenchSheetFacts): Paper {
       },
       ...facts.packs.flatMap((pack) => packBlocks(pack, facts)),
       ...(loose.length === 0 ? [] : looseChecks(loose, facts)),
+      ...listsToFill(facts.lists),
       ...pictureBlocks(facts.onPictures, facts.paper),
     ],
   };

@@ -6,6 +6,7 @@ import type { PieceKind } from '../charts/stack.ts';
 import type { KeptTraceFacts } from '../charts/trace.ts';
 import type { Verdict } from '../charts/verdict-mark.ts';
 import type { Finding } from '../jobs/findings.contract.ts';
+import type { ListOfJob } from '../jobs/lists.contract.ts';
 import type { DecimalMark } from '../quantities/format-amount.ts';
 import type { LengthUnit } from '../quantities/units.ts';
 import type { PicturesOnPaper } from './marked-pictures.ts';
@@ -108,6 +109,8 @@ export type BuildReportFacts = {
   readonly packs: readonly PackFacts[];
   /** What teardown found, in order. */
   readonly findings: readonly Finding[];
+  /** What was counted, looked at and tried, in the order of the sheet. */
+  readonly lists: readonly ListOfJob[];
   /** Readings put right after a misread. Their words are for the shop's copy. */
   readonly superseded: ReadonlyArray<{
     readonly check: string;

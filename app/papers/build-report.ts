@@ -4,6 +4,7 @@ import { lengthTable, otherTable, summary, unitOf } from './build-report-checks.
 import type { BuildReportFacts } from './build-report-facts.ts';
 import { foundAtTeardown } from './build-report-findings.ts';
 import { markedNotes, packCharts, packSections } from './build-report-packs.ts';
+import { answeredLists } from './lists-on-paper.ts';
 import { benchCautions, legend, limitsCaution } from './cautions.ts';
 import { writeDay, writeDays } from './dates.ts';
 import { pictureBlocks } from './marked-pictures.ts';
@@ -139,6 +140,7 @@ function afterFirstPage(facts: BuildReportFacts): readonly Block[] {
     ...(others.length === 0 ? [] : [heading(otherHeading(facts)), ...others]),
     ...variants(facts),
     ...foundAtTeardown(facts),
+    ...answeredLists(facts),
     ...packSections(facts),
     ...readAgain(facts),
     ...(isShops ? pictureBlocks(facts.onPictures, facts.paper) : []),

@@ -26,6 +26,7 @@ import { getSettings } from '../shop/shop.service.ts';
 import { paintInWorker } from '../workers/paint-paper.ts';
 import { getDelivery } from './delivery.service.ts';
 import { listFindings } from './findings.service.ts';
+import { listListsOfJob } from './lists-of-job.service.ts';
 import { picturesOfJob } from './pictures-of-job.service.ts';
 import { getJob } from './ticket.service.ts';
 
@@ -91,6 +92,7 @@ async function factsOf(
       .filter((pack) => pack.mockUps.length > 0)
       .map((pack) => packFacts(pack, job, takes.get(pack.checkId ?? 0) ?? [], traces, settings)),
     findings: await listFindings(reading, input),
+    lists: await listListsOfJob(reading, { jobId: input.jobId, when: null }),
     superseded: job.checks.flatMap((check) => supersededOf(check, takes.get(check.checkId) ?? [])),
     warranty: settings.warranty,
     delivery: await deliveryFacts(reading, job.jobId, settings),

@@ -33,7 +33,7 @@ import { tellFinding } from './history-of-findings.ts';
 import { listOverrides, listStageEntries } from './jobs.repository.ts';
 import { getJobRow } from './jobs.service.ts';
 import { listAnswers } from './lists.repository.ts';
-import { listsOfJob } from './lists-of-job.service.ts';
+import { listListsOfJob, listsOfJob } from './lists-of-job.service.ts';
 import { listPassedOver, listSignOffs } from './stages.repository.ts';
 import { getJob } from './ticket.service.ts';
 
@@ -326,9 +326,10 @@ export async function printBenchSheet(
       },
       packs: revision.packs.filter(({ packId }) => job === null || job.packs.some((pack) => pack.packId === packId)),
       checks: job?.checks ?? revision.checks,
+      lists: job ? await listListsOfJob(reading, { jobId: job.jobId, when: null }) : revision.lists,
       onPictures: picturesOnPaper(shop.file, revision.pictures, ({ checkId, lineId }) => ({
         figure: '',
-        mark: { kind: checkId === null && lineId === null ? 'none' : 'blank' },
+        mark: lineId === null ? { kind: checkId === null ? 'none' : 'blank' } : { kind: 'tick', state: 'open' },
       })),
     };
   });

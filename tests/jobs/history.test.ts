@@ -143,9 +143,12 @@ test('a blank bench sheet names every slot and every check, and holds no figure 
   expect(ofFamily.fileName).toBe('KX3 bench sheet.pdf');
   const blank = (await readPdf(Buffer.from(ofFamily.pdfBase64, 'base64'))).text.replace(/\s+/g, ' ');
   for (const { name } of [...kx3Sheet.packs, ...kx3Sheet.checks]) expect(blank).toContain(name);
+  for (const { words } of kx3Sheet.lists.flatMap(({ lines }) => lines)) expect(blank).toContain(words);
+  for (const words of ['Check balls, 5 expected', 'old new', '2100–2400 rpm, 5 s at most', 'smooth scored cracked'])
+    expect(blank).toContain(words);
   for (const words of ['steel 4', 'backing plate', '20–30 thou by air, aim at 25', 'at 270°'])
     expect(blank).toContain(words);
-  for (const read of ['32.0', '26.0', '83.0', 'Okoro', '2214']) expect(blank).not.toContain(read);
+  for (const read of ['32.0', '26.0', '83.0', 'Okoro', '2214', 'SP-3', '.086', '11 qt']) expect(blank).not.toContain(read);
   const ofJob = await call('jobs.printBenchSheet', { of: { jobId } });
   expect(ofJob.fileName).toBe('job 1 bench sheet.pdf');
   expect((await readPdf(Buffer.from(ofJob.pdfBase64, 'base64'))).text).toContain('KX3-19-2214');

@@ -229,6 +229,7 @@ export const kx3: BuildReportFacts = {
   checks: [forward, direct, lowReverse, ...others, ...pressures],
   packs: [forwardPack, directPack, lowReversePack],
   findings: [],
+  lists: [],
   superseded: [
     { check: 'Front end play', typed: '12', putRight: '19', reason: 'dial had been read upside down', by: 'RA' },
   ],

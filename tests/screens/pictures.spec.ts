@@ -33,9 +33,9 @@ test('the shop’s own picture gets its points by keyboard, and the ticket shows
   await page.keyboard.press('Control+S');
   await expect(page.getByText('Revision 2 is saved.')).toBeVisible();
   const { pictures } = await call('specs.getRevision', { familyId: 1 });
-  expect(pictures.map(({ title }) => title)).toEqual(['Pump face', 'Case', 'servo bore']);
+  expect(pictures.map(({ title }) => title)).toEqual(['Pump face', 'Case', 'Valve body', 'servo bore']);
   // Half of the way, one large step to the left, one small step up.
-  expect(pictures[2]?.points).toMatchObject([
+  expect(pictures[3]?.points).toMatchObject([
     { label: 'S', x_permille: 450, y_permille: 495, checkName: 'Servo travel' },
   ]);
 

@@ -19,6 +19,9 @@ const ofPack = (packName: string, frictions: number, steels: number, more: SpecL
   ],
 });
 
+/** One by one: which seat of the valve body holds a ball is seen on its picture. */
+export const balls = ['Ball 1', 'Ball 2', 'Ball 3', 'Ball 4', 'Ball 5'];
+
 export const kx3Lists: SpecList[] = [
   {
     ...about,
@@ -41,6 +44,7 @@ export const kx3Lists: SpecList[] = [
     lines: [
       say('Separator plate'),
       count('Check balls', 5),
+      ...balls.map(tick),
       changed('Direct feed hole, in'),
       changed('Pressure valve spring'),
       choice('Third-gear feed', ['as made', 'opened'], ['blocked']),
@@ -101,6 +105,7 @@ const answers: Readonly<Partial<Record<ListTime, readonly Answered[]>>> = {
     ...ringAndPlate('Low/reverse before the snap ring'),
     ['Valve body', 'Separator plate', written('SP-3, new')],
     ['Valve body', 'Check balls', counted(5)],
+    ...balls.map((ball): Answered => ['Valve body', ball, done]),
     ['Valve body', 'Direct feed hole, in', { kind: 'changed', from: '.062', to: '.086' }],
     ['Valve body', 'Pressure valve spring', { kind: 'does not apply' }],
     ['Valve body', 'Third-gear feed', chosen('opened')],

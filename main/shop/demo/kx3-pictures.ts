@@ -1,4 +1,4 @@
-// The pictures of the KX3 sheet: drawings of our own, with the ports of its pump face and its case.
+// The pictures of the KX3 sheet: drawings of our own, with the ports of its pump face and its case, and the balls of its valve body.
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Picture } from '../../../app/specs/spec-sheet.ts';
@@ -11,6 +11,12 @@ const port = (label: string, [x, y]: Place, checkName: string | null, note = '')
   ...{ label, note, checkName, listName: null, lineWords: null },
   x_permille: Math.round((1000 * x) / 720),
   y_permille: Math.round((1000 * y) / 540),
+});
+
+const ball = (label: string, place: Place): Picture['points'][number] => ({
+  ...port(label, place, null),
+  listName: 'Valve body',
+  lineWords: `Ball ${label}`,
 });
 
 const drawings = [
@@ -29,6 +35,19 @@ const drawings = [
       port('C4', [560, 350], 'Port C4, servo apply'),
       port('C5', [360, 130], null, 'servo release'),
       port('C6', [430, 320], null, 'lube: flows, no clutch'),
+    ],
+  },
+  {
+    title: 'Valve body',
+    file: 'valve-body.jpg',
+    points: [
+      ball('1', [150, 150]),
+      ball('2', [420, 215]),
+      ball('3', [580, 240]),
+      ball('4', [150, 330]),
+      ball('5', [280, 395]),
+      port('6', [460, 380], null, 'stays without a ball'),
+      port('7', [560, 320], null, 'stays without a ball'),
     ],
   },
 ] as const;
