@@ -4,9 +4,9 @@ import { lengthTable, otherTable, summary, unitOf } from './build-report-checks.
 import type { BuildReportFacts } from './build-report-facts.ts';
 import { foundAtTeardown } from './build-report-findings.ts';
 import { markedNotes, packCharts, packSections } from './build-report-packs.ts';
-import { answeredLists } from './lists-on-paper.ts';
 import { benchCautions, legend, limitsCaution } from './cautions.ts';
 import { writeDay, writeDays } from './dates.ts';
+import { answeredLists } from './lists-on-paper.ts';
 import { pictureBlocks } from './marked-pictures.ts';
 import { type Block, contentWidth, type Paper, textLines, type Words } from './paper.ts';
 

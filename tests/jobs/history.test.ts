@@ -148,7 +148,8 @@ test('a blank bench sheet names every slot and every check, and holds no figure 
     expect(blank).toContain(words);
   for (const words of ['steel 4', 'backing plate', '20–30 thou by air, aim at 25', 'at 270°'])
     expect(blank).toContain(words);
-  for (const read of ['32.0', '26.0', '83.0', 'Okoro', '2214', 'SP-3', '.086', '11 qt']) expect(blank).not.toContain(read);
+  for (const read of ['32.0', '26.0', '83.0', 'Okoro', '2214', 'SP-3', '.086', '11 qt'])
+    expect(blank).not.toContain(read);
   const ofJob = await call('jobs.printBenchSheet', { of: { jobId } });
   expect(ofJob.fileName).toBe('job 1 bench sheet.pdf');
   expect((await readPdf(Buffer.from(ofJob.pdfBase64, 'base64'))).text).toContain('KX3-19-2214');
