@@ -12,6 +12,7 @@ import * as lists from './0009-lists.ts';
 import * as findings from './0010-findings.ts';
 import * as delivery from './0011-delivery.ts';
 import * as pictures from './0012-pictures.ts';
+import * as clutchFigures from './0013-clutch-figures.ts';
 
 export { applicationId } from './0001-one-unit.ts';
 
@@ -28,4 +29,5 @@ export const migrations: Record<string, Migration> = {
   '0010-findings': findings,
   '0011-delivery': delivery,
   '0012-pictures': pictures,
+  '0013-clutch-figures': clutchFigures,
 };

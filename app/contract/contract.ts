@@ -1,5 +1,6 @@
 // What the renderer may ask of main, and nothing else. Each room brings its own methods; this file only joins them.
 import type { z } from 'zod';
+import { clutchContract } from '../clutch/clutch.contract.ts';
 import { customersContract } from '../customers/customers.contract.ts';
 import { gaugesContract } from '../gauges/gauges.contract.ts';
 import { indicatorsContract } from '../indicators/indicators.contract.ts';
@@ -24,6 +25,7 @@ export const contract = {
   ...stockContract,
   ...indicatorsContract,
   ...gaugesContract,
+  ...clutchContract,
 } as const;
 
 export type Contract = typeof contract;

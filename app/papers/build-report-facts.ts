@@ -77,6 +77,8 @@ export type PackFacts = {
   readonly setup: readonly string[];
   /** Of the readings that stand in the take it is judged by. */
   readonly traces: readonly TraceFacts[];
+  /** What the clutch's figures come to, a sentence each. For the shop's copy. */
+  readonly clutch: readonly string[];
 };
 
 export type BuildReportFacts = {

@@ -89,6 +89,7 @@ export function packSections(facts: BuildReportFacts): readonly Block[] {
     ...measured(pack, facts),
     ...traced(pack, facts),
     ...mockUpTable(pack, facts),
+    ...clutchEstimated(pack, facts),
   ]);
 }
 
@@ -157,6 +158,13 @@ function traced({ traces }: PackFacts, facts: BuildReportFacts): readonly Block[
     );
   }
   return rows;
+}
+
+/** What the figures of the sheet come to; the shop's copy alone. */
+function clutchEstimated({ clutch }: PackFacts, facts: BuildReportFacts): readonly Block[] {
+  if (facts.copy === 'customer' || clutch.length === 0) return [];
+  const text = `${clutch.join(' ')} The maker’s manual comes first.`;
+  return [{ kind: 'paragraph', small: true, words: [{ text: 'The clutch, an estimate: ', strong: true }, { text }] }];
 }
 
 /** What the last mock-up was expected to read. */

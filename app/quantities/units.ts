@@ -2,13 +2,29 @@
 
 // Lengths are whole nanometres: 1 in = 25 400 000 nm exactly, so 0.1 thou, 0.001 mm and 1/64 in are all whole.
 
-export const quantities = ['length', 'pressure', 'torque', 'volume', 'angle', 'count'] as const;
+/** What a gauge reads, so what a check may ask for. */
+export const readQuantities = ['length', 'pressure', 'torque', 'volume', 'angle', 'count'] as const;
+
+/** With what is only stated: the figures an estimate is made from. */
+export const quantities = [
+  ...readQuantities,
+  'force',
+  'spring rate',
+  'ratio',
+  'flow',
+  'speed',
+  'moment of inertia',
+  'mass',
+] as const;
 export type Quantity = (typeof quantities)[number];
 
 export type Unit = {
   readonly name: string;
   readonly quantity: Quantity;
-  /** Base units in one of these, as an exact fraction. Base units: nm, Pa, mN·m, µL, degree, one. */
+  /**
+   * Base units in one of these, as an exact fraction. Base units: nm, Pa, mN·m, µL, degree, one; of what is stated mN,
+   * mN/m, millionth, µL/min, rpm, mg·m², mg.
+   */
   readonly numerator: bigint;
   readonly denominator: bigint;
   /** Decimals a formatted amount carries unless somebody asks for another number. */
@@ -42,6 +58,20 @@ const units = [
   unit('°', 'angle', 1n, 1n, 0, 'deg'),
   unit('turns', 'angle', 360n, 1n, 2, 'turn'),
   unit('', 'count', 1n, 1n, 0),
+  unit('in³', 'volume', 16_387_064n, 1_000n, 3, 'in3'),
+  unit('cm³', 'volume', 1_000n, 1n, 2, 'cm3', 'ml'),
+  unit('lbf', 'force', 8_896_443_230_521n, 2_000_000_000n, 0, 'lb', 'lbs'),
+  unit('N', 'force', 1_000n, 1n, 0),
+  unit('lbf/in', 'spring rate', 8_896_443_230_521n, 50_800_000n, 1, 'lb/in'),
+  unit('N/mm', 'spring rate', 1_000_000n, 1n, 2),
+  unit('×', 'ratio', 1_000_000n, 1n, 2, 'x', ':1'),
+  unit('qt/min', 'flow', 946_352_946n, 1_000n, 2),
+  unit('L/min', 'flow', 1_000_000n, 1n, 2),
+  unit('rpm', 'speed', 1n, 1n, 0),
+  unit('lb·ft²', 'moment of inertia', 421_401_100_938_048n, 10_000_000_000n, 3, 'lb.ft2', 'lb-ft2', 'lbft2'),
+  unit('kg·m²', 'moment of inertia', 1_000_000n, 1n, 4, 'kg.m2', 'kgm2'),
+  unit('lb', 'mass', 45_359_237n, 100n, 2, 'lbs'),
+  unit('kg', 'mass', 1_000_000n, 1n, 3),
 ] as const satisfies readonly Unit[];
 
 export type LengthUnit = 'thou' | 'mm';
@@ -65,6 +95,11 @@ export function unitSpelled(spelling: string, quantity: Quantity): Unit | undefi
   const word = spelling.trim().toLowerCase();
   return units.find((each) => each.quantity === quantity && each.spellings.includes(word));
 }
+
+/** The units a check may be read in. */
+export const readUnitNames = units
+  .filter(({ quantity }) => (readQuantities as readonly string[]).includes(quantity))
+  .map(({ name }) => name);
 
 export function unitsOf(quantity: Quantity): readonly Unit[] {
   return units.filter((each) => each.quantity === quantity);

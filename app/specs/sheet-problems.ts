@@ -1,7 +1,8 @@
 // What is wrong with a spec sheet before it is saved, one plain sentence.
 import { accept, type Result, refuse } from '../base/result.ts';
+import { clutchProblem } from '../clutch/clutch-figures.ts';
 import { formatAmount } from '../quantities/format-amount.ts';
-import { type Unit, unitNamed } from '../quantities/units.ts';
+import { readUnitNames, type Unit, unitNamed } from '../quantities/units.ts';
 import { listProblem } from './list-problems.ts';
 import { pictureProblem, repeatedTitle } from './picture-problems.ts';
 import type { Check, Limits, Pack, SpecSheet } from './spec-sheet.ts';
@@ -38,6 +39,8 @@ export function packProblem(pack: Pack): string | undefined {
     if (!slot.isAdjuster && slot.catalogue_nm.length > 0)
       return `${name} has catalogue heights but is not an adjuster.`;
   }
+  const clutch = pack.clutch === null ? undefined : clutchProblem(pack.clutch);
+  if (clutch !== undefined) return `${pack.name}, clutch: ${clutch}`;
   for (const rule of pack.rules) {
     const count = pack.slots.filter((slot) => slot.kind === rule.pieceKind).length;
     if (count === 0) return `${pack.name} has a rule for its ${rule.pieceKind}s but holds none.`;
@@ -53,6 +56,7 @@ export function checkProblem(check: Check, packs: ReadonlyArray<Pick<Pack, 'name
   const unit = unitNamed(check.unit);
   if (unit.quantity !== check.quantity)
     return `${check.name}: ${check.unit || 'a count'} is not a unit of ${check.quantity}.`;
+  if (!readUnitNames.includes(check.unit)) return `${check.name}: no check is read in ${check.unit}.`;
   if (check.packName !== null && !packs.some((pack) => pack.name === check.packName)) {
     return `${check.name} belongs to a pack called ${check.packName}, which is not on the sheet.`;
   }

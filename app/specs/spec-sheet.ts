@@ -2,6 +2,7 @@
 // pictures of the parts.
 // Amounts of a check are whole base units of its quantity (nm, Pa, mN·m, µL, degrees, ones).
 import { z } from 'zod';
+import { clutchFigures } from '../clutch/clutch.contract.ts';
 import { length_nm, line, requiredLine, text } from '../contract/fields.ts';
 import { quantities, unitNames } from '../quantities/units.ts';
 import { specList } from './spec-list.ts';
@@ -48,6 +49,8 @@ export const pack = z.strictObject({
   slots: z.array(slot).min(1).max(40),
   rules: z.array(placementRule),
   note: text,
+  /** What the estimates of the clutch are made from; null where nobody stated any. */
+  clutch: clutchFigures.nullable().default(null),
 });
 
 export const limits = z.discriminatedUnion('kind', [

@@ -1,5 +1,6 @@
 // Every table there is, joined from the rooms, and the two hands that may touch them.
 import type { Kysely } from 'kysely';
+import type { ClutchTables } from '../clutch/clutch.tables.ts';
 import type { CustomersTables } from '../customers/customers.tables.ts';
 import type { GaugesTables } from '../gauges/gauges.tables.ts';
 import type { IndicatorsTables } from '../indicators/indicators.tables.ts';
@@ -22,6 +23,7 @@ export type Tables = ShopTables &
   StockTables &
   GaugesTables &
   IndicatorsTables &
+  ClutchTables &
   ReadingsTables;
 
 /** A hand that can only look. A writing hand can be given wherever this is asked for. */

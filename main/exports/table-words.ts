@@ -10,6 +10,8 @@ const words: Readonly<Record<string, string>> = {
   check_shims: 'heights a check can be set with',
   check_variants: 'the widths or sizes a check tells apart',
   checks: 'what a spec sheet asks to be measured, with its limits',
+  clutch_figures: 'what a spec sheet states about the clutch of a pack',
+  clutch_loads: 'engine torque and converter ratio of a job; the last row counts',
   core_settlements: 'how a core was settled',
   cores: 'cores to send back or due to the shop',
   customers: 'who owns what came in',

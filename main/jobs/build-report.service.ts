@@ -1,5 +1,6 @@
 // The build report of a job: its facts read in one view of the file, then painted outside of it.
 
+import { estimateSentences } from '../../app/clutch/clutch-words.ts';
 import type { KeptTrace } from '../../app/indicators/indicators.contract.ts';
 import type { CheckOfJob, Job } from '../../app/jobs/jobs.contract.ts';
 import { warrantyWords } from '../../app/jobs/warranty.ts';
@@ -16,6 +17,7 @@ import { setupLines } from '../../app/readings/setup-words.ts';
 import { shownVerdict } from '../../app/readings/verdict-words.ts';
 import type { Settings } from '../../app/shop/shop.contract.ts';
 import { normalCoverageFactor } from '../../app/statistics/normal.ts';
+import { getClutch } from '../clutch/clutch.service.ts';
 import type { OpenShop } from '../database/open-shop.ts';
 import type { Reading } from '../database/tables.ts';
 import { listTraces } from '../indicators/indicators.service.ts';
@@ -55,6 +57,11 @@ async function factsOf(
   for (const check of job.checks)
     takes.set(check.checkId, await listTakes(reading, { ...input, checkId: check.checkId }));
   const packs = await Promise.all(job.packs.map(({ packId }) => getPack(reading, { ...input, packId })));
+  const clutches = new Map<number, readonly string[]>();
+  for (const { packId } of packs) {
+    const { estimate, checkingPressure_Pa } = await getClutch(reading, { ...input, packId });
+    clutches.set(packId, estimateSentences(estimate, checkingPressure_Pa, settings));
+  }
   const traces = new Map<number, KeptTrace[]>();
   for (const { latest } of job.checks) {
     if (latest) traces.set(latest.takeId, await listTraces(reading, latest));
@@ -90,7 +97,10 @@ async function factsOf(
     checks: job.checks.map((check) => checkFacts(check)),
     packs: packs
       .filter((pack) => pack.mockUps.length > 0)
-      .map((pack) => packFacts(pack, job, takes.get(pack.checkId ?? 0) ?? [], traces, settings)),
+      .map((pack) => ({
+        ...packFacts(pack, job, takes.get(pack.checkId ?? 0) ?? [], traces, settings),
+        clutch: clutches.get(pack.packId) ?? [],
+      })),
     findings: await listFindings(reading, input),
     lists: await listListsOfJob(reading, { jobId: input.jobId, when: null }),
     superseded: job.checks.flatMap((check) => supersededOf(check, takes.get(check.checkId) ?? [])),
@@ -158,7 +168,7 @@ function packFacts(
   takes: readonly Take[],
   traces: ReadonlyMap<number, readonly KeptTrace[]>,
   settings: Settings,
-): PackFacts {
+): Omit<PackFacts, 'clutch'> {
   const built = pack.mockUps.at(-1);
   const check = job.checks.find((each) => each.checkId === pack.checkId);
   const last = takes.findLast((take) => take.takeId === check?.latest?.takeId);

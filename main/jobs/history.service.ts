@@ -14,6 +14,7 @@ import { shownUnit, unitNamed } from '../../app/quantities/units.ts';
 import type { Take } from '../../app/readings/readings.contract.ts';
 import { verdictWords } from '../../app/readings/verdict-words.ts';
 import type { Settings } from '../../app/shop/shop.contract.ts';
+import { loadActs } from '../clutch/clutch.service.ts';
 import type { OpenShop } from '../database/open-shop.ts';
 import type { Reading } from '../database/tables.ts';
 import { listMockUpPieces } from '../packs/packs.repository.ts';
@@ -48,6 +49,7 @@ export async function getHistory(reading: Reading, { jobId }: { jobId: number })
     ...(await deliveryActs(reading, jobId, settings)),
     ...(await benchActs(reading, job, settings)),
     ...(await mockUpActs(reading, job, settings)),
+    ...(await loadActs(reading, jobId, settings)),
     ...(await listActs(reading, jobId)),
     ...(await stockActs(reading, jobId)),
     ...(await moneyActs(reading, jobId, settings)),

@@ -1,5 +1,6 @@
 // Every method of the contract and who answers it. The type holds that none is missing.
 import type { MethodName, Output, ParsedInput } from '../../app/contract/contract.ts';
+import { clutchHandlers } from '../clutch/clutch.handlers.ts';
 import { customersHandlers } from '../customers/customers.handlers.ts';
 import { gaugesHandlers } from '../gauges/gauges.handlers.ts';
 import { indicatorsHandlers } from '../indicators/indicators.handlers.ts';
@@ -25,4 +26,5 @@ export const handlers: { [M in MethodName]: (desk: Desk, input: ParsedInput<M>) 
   ...stockHandlers,
   ...indicatorsHandlers,
   ...gaugesHandlers,
+  ...clutchHandlers,
 };

@@ -1,6 +1,7 @@
 // Spec sheets in and out of the file.
 import type { Limits, PlacementRule, SpecSheet } from '../../app/specs/spec-sheet.ts';
 import type { SavedCheck, SavedPack } from '../../app/specs/specs.contract.ts';
+import { clutchFiguresOf, deleteClutchFigures, insertClutchFigures } from '../clutch/clutch.repository.ts';
 import type { Reading, Writing } from '../database/tables.ts';
 import { deleteLists, insertLists } from './lists.repository.ts';
 import { deletePictures, insertPictures } from './pictures.repository.ts';
@@ -84,6 +85,7 @@ export async function insertSheet(writing: Writing, revisionId: number, sheet: S
     packIds.set(pack.name, pack_id);
     await insertSlots(writing, pack_id, pack.slots);
     await insertRules(writing, pack_id, pack.rules);
+    await insertClutchFigures(writing, pack_id, pack.clutch);
   }
   for (const [position, check] of sheet.checks.entries()) {
     const { check_id } = await writing
@@ -171,6 +173,7 @@ async function insertRules(writing: Writing, packId: number, rules: readonly Pla
 export async function deleteSheet(writing: Writing, revisionId: number): Promise<void> {
   await deletePictures(writing, revisionId);
   await deleteLists(writing, revisionId);
+  await deleteClutchFigures(writing, revisionId);
   const checkIds = writing.selectFrom('checks').select('check_id').where('revision_id', '=', revisionId);
   const packIds = writing.selectFrom('packs').select('pack_id').where('revision_id', '=', revisionId);
   const slotIds = writing.selectFrom('slots').select('slot_id').where('pack_id', 'in', packIds);
@@ -243,6 +246,7 @@ async function packOfRow(reading: Reading, pack: { pack_id: number; name: string
     packId: pack.pack_id,
     name: pack.name,
     note: pack.note,
+    clutch: await clutchFiguresOf(reading, pack.pack_id),
     slots: slots.map((slot) => ({
       slotId: slot.slot_id,
       kind: slot.kind,

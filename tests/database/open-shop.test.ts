@@ -213,6 +213,7 @@ describe('what is append-only cannot be changed, not even by replacing', () => {
     'method_pairs',
     'reading_traces',
     'list_answers',
+    'clutch_loads',
   ];
 
   test.each(tables)('%s', async (table) => {
@@ -301,6 +302,7 @@ function fillOneRowOf(connection: Sqlite.Database, table: string, jobId: number)
     insert into study_reads values (1, 1, 1, '4 23', 685800, null, '', ${at}, 1);
     insert into list_answers select 1, ${jobId}, min(list_line_id), 'not so', '', '', null, null, 'new one comes', ${at}, 1
       from list_lines;
+    insert into clutch_loads values (1, ${jobId}, 298280, 1900000, '', ${at}, 1);
     insert into findings values (1, ${jobId});
     insert into finding_cards values (1, 1, 'pump bushing', null, null, null, 'worn', null, '', null, '', 0, '', ${at}, 1);
     insert into finding_decisions values (1, 1, 'replace', '', ${at}, 1);

@@ -90,6 +90,20 @@ CREATE TRIGGER checks_frozen_update before update on checks
 when exists (select 1 from jobs where jobs.revision_id = old.revision_id)
 begin select raise(abort, 'frozen: checks'); end;
 
+CREATE TRIGGER clutch_figures_frozen_delete before delete on clutch_figures
+when exists (select 1 from packs join jobs using (revision_id) where packs.pack_id = old.pack_id)
+begin select raise(abort, 'frozen: clutch_figures'); end;
+
+CREATE TRIGGER clutch_figures_frozen_update before update on clutch_figures
+when exists (select 1 from packs join jobs using (revision_id) where packs.pack_id = old.pack_id)
+begin select raise(abort, 'frozen: clutch_figures'); end;
+
+CREATE TRIGGER clutch_loads_no_delete before delete on clutch_loads
+begin select raise(abort, 'append-only: clutch_loads'); end;
+
+CREATE TRIGGER clutch_loads_no_update before update on clutch_loads
+begin select raise(abort, 'append-only: clutch_loads'); end;
+
 CREATE TRIGGER core_settlements_no_delete before delete on core_settlements
 begin select raise(abort, 'append-only: core_settlements'); end;
 
@@ -641,6 +655,37 @@ CREATE TABLE checks (
   check (target_amount is null or target_amount between low_amount and high_amount),
   unique (revision_id, position),
   unique (revision_id, name)
+) strict;
+
+CREATE TABLE clutch_figures (
+  pack_id integer primary key references packs,
+  piston_outside_nm integer check (piston_outside_nm > 0),
+  piston_inside_nm integer check (piston_inside_nm >= 0),
+  springs_mn integer check (springs_mn >= 0),
+  spring_rate_mn_m integer check (spring_rate_mn_m > 0),
+  friction_outside_nm integer check (friction_outside_nm > 0),
+  friction_inside_nm integer check (friction_inside_nm >= 0),
+  friction_millionths integer check (friction_millionths > 0),
+  apply_pressure_pa integer check (apply_pressure_pa > 0),
+  gear_share_millionths integer check (gear_share_millionths > 0),
+  flow_ul_min integer check (flow_ul_min > 0),
+  inertia1_mg_m2 integer check (inertia1_mg_m2 > 0),
+  inertia2_mg_m2 integer check (inertia2_mg_m2 > 0),
+  speed1_rpm integer,
+  speed2_rpm integer,
+  steel_mass_mg integer check (steel_mass_mg > 0),
+  check (piston_inside_nm < piston_outside_nm),
+  check (friction_inside_nm < friction_outside_nm)
+) strict;
+
+CREATE TABLE clutch_loads (
+  clutch_load_id integer primary key,
+  job_id integer not null references jobs,
+  engine_torque_mnm integer not null check (engine_torque_mnm > 0),
+  converter_ratio_millionths integer not null check (converter_ratio_millionths > 0),
+  reason text not null,
+  stated_at text not null,
+  stated_by integer not null references people
 ) strict;
 
 CREATE TABLE core_settlements (
@@ -1542,6 +1587,8 @@ CREATE INDEX calls_of_job on calls (job_id);
 CREATE INDEX can_movements_of_can on can_movements (can_id);
 
 CREATE UNIQUE INDEX can_movements_taken_back on can_movements (takes_back_id) where takes_back_id is not null;
+
+CREATE INDEX clutch_loads_of_job on clutch_loads (job_id);
 
 CREATE INDEX cores_of_job on cores (job_id);
 

@@ -161,6 +161,7 @@ export const forwardPack: PackFacts = {
   ],
   setup: ['dial on the drum', 'stroked twice and down', '40 psi at port A', 'plates soaked'],
   traces: [],
+  clutch: [],
 };
 
 const directPack: PackFacts = {
@@ -186,6 +187,7 @@ const directPack: PackFacts = {
   ],
   setup: [],
   traces: [],
+  clutch: [],
 };
 
 /** Low/reverse: 1181.0 − 400.0 − 350.0 − 85.0 − 200.0 − 86.0 = 60.0, read at one spot. */
@@ -207,6 +209,7 @@ const lowReversePack: PackFacts = {
   ],
   setup: [],
   traces: [],
+  clutch: [],
 };
 
 export const kx3: BuildReportFacts = {

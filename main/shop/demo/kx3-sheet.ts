@@ -1,4 +1,5 @@
 // The spec sheet of KX3, an invented unit family. Its limits and figures are invented too and agree with each other.
+import { noClutchFigures } from '../../../app/clutch/clutch-figures.ts';
 import type { Check, Limits, Pack, Slot, SpecSheet } from '../../../app/specs/spec-sheet.ts';
 import { kx3Lists } from './kx3-lists.ts';
 
@@ -7,6 +8,7 @@ const sixteenths = (value: number): number => value * 1_587_500;
 const psi = (value: number): number => Math.round(value * 6_894.757293168);
 const inchPounds = (value: number): number => Math.round(value * 112.9848290276167);
 const footPounds = (value: number): number => Math.round(value * 1_355.8179483314);
+const poundsForce = (value: number): number => Math.round(value * 4_448.2216152605);
 const quarts = (value: number): number => Math.round(value * 946_352.946);
 
 const plain = { isAdjuster: false, outline: '', catalogue_nm: [], facing: '' };
@@ -24,12 +26,25 @@ const packs: Pack[] = [
     slots: [...stack(4, 'KX3 forward', 80), backingPlate(250)],
     rules: [],
     note: 'Fixed snap ring. Backing plate at the ring end.',
+    clutch: {
+      ...noClutchFigures,
+      pistonOutside_nm: thou(5000),
+      pistonInside_nm: thou(3000),
+      springs_mN: poundsForce(192),
+      frictionOutside_nm: thou(6000),
+      frictionInside_nm: thou(5000),
+      friction_millionths: 140_000,
+      applyPressure_Pa: psi(160),
+      gearShare_millionths: 1_000_000,
+      flow_uL_min: Math.round(2 * 946_352.946),
+    },
   },
   {
     name: 'Direct',
     slots: [...stack(4, 'KX3 direct', 84.25), backingPlate(310)],
     rules: [{ kind: 'thinnest-in', pieceKind: 'steel', places: [2, 3] }],
     note: 'Fixed snap ring. The thinnest steel goes to the middle.',
+    clutch: null,
   },
   {
     name: 'Low/reverse',
@@ -48,6 +63,7 @@ const packs: Pack[] = [
     ],
     rules: [],
     note: 'In the case. The wave plate counts at its hand-pressed height.',
+    clutch: null,
   },
 ];
 

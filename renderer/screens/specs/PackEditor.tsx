@@ -3,6 +3,7 @@ import { Button } from '../../components/Button.tsx';
 import { Disclosure } from '../../components/Disclosure.tsx';
 import { Refusal } from '../../components/Refusal.tsx';
 import { TextArea } from '../../components/TextArea.tsx';
+import { ClutchFields } from './ClutchFields.tsx';
 import { MoveKeys } from './MoveKeys.tsx';
 import styles from './PackEditor.module.css';
 import { PatternForm } from './PatternForm.tsx';
@@ -103,6 +104,7 @@ export function PackEditor({
             <Button onPress={() => onChange(addSlot(sheet, pack))}>Add a slot</Button>
             <Button onPress={() => onChange(addRule(sheet, pack))}>Add a placement rule</Button>
           </div>
+          <ClutchFields clutch={pack.clutch} figures={sheet} onChange={(clutch) => change({ clutch })} />
           <Disclosure words="Lay it out again from counts">{patternForm}</Disclosure>
         </>
       )}

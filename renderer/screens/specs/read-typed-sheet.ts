@@ -8,6 +8,7 @@ import { lineProblem, listProblem } from '../../../app/specs/list-problems.ts';
 import { checkProblem, packProblem } from '../../../app/specs/sheet-problems.ts';
 import type { ListLine, SpecList } from '../../../app/specs/spec-list.ts';
 import type { Check, Pack, PlacementRule, Slot, SpecSheet } from '../../../app/specs/spec-sheet.ts';
+import { readClutch } from './typed-clutch.ts';
 import { readPicture, type TypedPicture } from './typed-pictures.ts';
 import {
   type Figures,
@@ -54,17 +55,25 @@ export function readRule(rule: TypedRule): Typed<PlacementRule, 'places'> {
 export function readPack(pack: TypedPack, sheet: TypedSheet): Typed<Pack, 'name' | 'slots' | 'whole'> {
   const slots = pack.slots.map((slot) => readSlot(slot, sheet));
   const rules = pack.rules.map(readRule);
+  const clutch = readClutch(pack.clutch, sheet);
   const name = pack.name.trim();
   const wrongSlot = slots.findIndex((slot) => slot.value === null);
   const wrongRule = rules.find((rule) => rule.value === null);
   const problems = {
     name: name === '' ? 'Give the pack a name.' : null,
     slots: pack.slots.length === 0 ? `${name || 'The pack'} holds nothing yet: lay it out first.` : null,
-    whole: wrongSlot >= 0 ? `Slot ${wrongSlot + 1}: ${firstOf(slots[wrongSlot])}` : (firstOf(wrongRule) ?? null),
+    whole:
+      wrongSlot >= 0
+        ? `Slot ${wrongSlot + 1}: ${firstOf(slots[wrongSlot])}`
+        : (firstOf(wrongRule) ?? clutchWords(Object.values(clutch.problems)[0])),
   };
   if (Object.values(problems).some((each) => each !== null)) return unread(problems);
-  const value = { name, slots: valuesOf(slots), rules: valuesOf(rules), note: pack.note };
+  const value = { name, slots: valuesOf(slots), rules: valuesOf(rules), note: pack.note, clutch: clutch.value };
   return sound(value, { whole: packProblem(value) });
+}
+
+function clutchWords(problem: string | undefined): string | null {
+  return problem === undefined ? null : `Clutch: ${problem}`;
 }
 
 export function readCheck(

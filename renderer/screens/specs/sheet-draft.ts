@@ -6,5 +6,5 @@ import type { TypedSheet } from './typed-sheet.ts';
 /** Null while nothing was changed. Of its own shop file: the demo's families are not the shop's. */
 export function useSheetDraft(familyId: number): Draft<TypedSheet | null> {
   const { file } = useOpenShop();
-  return useDraft<TypedSheet | null>(`spec sheet and pictures of family ${familyId} in ${file}`, null);
+  return useDraft<TypedSheet | null>(`spec sheet with pictures and clutches of family ${familyId} in ${file}`, null);
 }

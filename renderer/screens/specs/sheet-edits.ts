@@ -1,6 +1,7 @@
 // The acts on a typed sheet: add, change, move, take away. Each gives a new sheet.
 import { unitNamed } from '../../../app/quantities/units.ts';
 import type { PieceKind, ReadingMethod } from '../../../app/specs/spec-sheet.ts';
+import { blankClutch } from './typed-clutch.ts';
 import { blankPattern, type TypedCheck, type TypedPack, type TypedSheet, type TypedSlot } from './typed-sheet.ts';
 
 type Keyed = { readonly key: number };
@@ -23,7 +24,15 @@ export function moved<T extends Keyed>(rows: readonly T[], key: number, by: -1 |
 /** Its steels are matched by the family and the pack, unless another outline is typed. */
 export function addPack(sheet: TypedSheet, name: string, familyName: string): TypedSheet {
   const pattern = blankPattern(`${familyName} ${name}`);
-  const pack: TypedPack = { key: sheet.lastKey + 1, name, pattern, slots: [], rules: [], note: '' };
+  const pack: TypedPack = {
+    key: sheet.lastKey + 1,
+    name,
+    pattern,
+    slots: [],
+    rules: [],
+    note: '',
+    clutch: blankClutch,
+  };
   return { ...sheet, packs: [...sheet.packs, pack], lastKey: pack.key };
 }
 

@@ -1,7 +1,7 @@
 // The closed words of a spec sheet, and its limits, as a person reads them.
 import { formatAmount } from '../../../app/quantities/format-amount.ts';
 import type { AmountField } from '../../../app/quantities/parse-amount.ts';
-import { unitNamed, unitNames } from '../../../app/quantities/units.ts';
+import { readUnitNames, unitNamed } from '../../../app/quantities/units.ts';
 import { exactText } from '../../../app/specs/exact-text.ts';
 import {
   type Check,
@@ -53,7 +53,7 @@ export const ruleOptions = (['thinnest-in', 'thickest-in', 'all-equal'] as const
 }));
 /** A count has no unit, and a list no entry without a name. */
 export const countUnit = 'count';
-export const unitOptions = unitNames.map((name) => ({ id: name || countUnit, words: name || countUnit }));
+export const unitOptions = readUnitNames.map((name) => ({ id: name || countUnit, words: name || countUnit }));
 
 /** How a check is read, in passing: "by air, 4 spots, wave plate in"; nothing for one number read directly. */
 export function howRead(check: Pick<Check, 'method' | 'spots' | 'waveState'>): string {

@@ -11,6 +11,7 @@ import type { Asks, ListLine, SpecList } from '../../../app/specs/spec-list.ts';
 import type { Check, Pack, PieceKind, PlacementRule, Slot } from '../../../app/specs/spec-sheet.ts';
 import type { Revision } from '../../../app/specs/specs.contract.ts';
 import type { PackPattern } from './pack-pattern.ts';
+import { type TypedClutch, typedClutch } from './typed-clutch.ts';
 import { type TypedPicture, typedPictures } from './typed-pictures.ts';
 
 /** Tells the rows of one sheet apart while they are renamed and moved. */
@@ -44,6 +45,7 @@ export type TypedPack = Key & {
   readonly slots: readonly TypedSlot[];
   readonly rules: readonly TypedRule[];
   readonly note: string;
+  readonly clutch: TypedClutch;
 };
 
 export type TypedCheck = Key &
@@ -150,6 +152,7 @@ function typedPack(pack: Pack, figures: Figures, key: () => number): TypedPack {
       places: rule.kind === 'all-equal' ? '' : rule.places.join(' '),
     })),
     note: pack.note,
+    clutch: typedClutch(pack.clutch, figures),
   };
 }
 
