@@ -4,7 +4,7 @@ import { Link, useNavigate } from '@tanstack/react-router';
 import { useState } from 'react';
 import type { MarkedPoint } from '../../../app/charts/picture-points.ts';
 import type { CheckOfJob, Job } from '../../../app/jobs/jobs.contract.ts';
-import type { LineOfJob } from '../../../app/jobs/lists.contract.ts';
+import type { LineOfJob, ListOfJob } from '../../../app/jobs/lists.contract.ts';
 import type { Settings } from '../../../app/shop/shop.contract.ts';
 import type { SavedPicture } from '../../../app/specs/specs.contract.ts';
 import { swappedSides } from '../../../app/specs/swapped-sides.ts';
@@ -22,11 +22,13 @@ import { amountWords } from '../../text/amount-words.ts';
 import styles from './PicturesOfJob.module.css';
 import { saidVerdict } from './standing-words.ts';
 
-export function PicturesOfJob({ job }: { job: Job }) {
+/** All of them, or those with a port or a line of the build. */
+export function PicturesOfJob({ job, isOfBuild = false }: { job: Job; isOfBuild?: boolean }) {
   const { jobId, unit, revisionNumber } = job;
   const revision = useRead('specs.getRevision', { familyId: unit.familyId, number: revisionNumber });
   const lists = useRead('jobs.listListsOfJob', { jobId });
-  const pictures = revision.data?.pictures ?? [];
+  const all = revision.data?.pictures ?? [];
+  const pictures = isOfBuild ? picturesOfBuild(all, job.checks, lists.data ?? []) : all;
   if (pictures.length === 0) return <FailureSentence error={revision.error} />;
   return (
     <section className={styles.pictures} aria-labelledby="pictures-of-job">
@@ -46,6 +48,21 @@ export function PicturesOfJob({ job }: { job: Job }) {
         />
       ))}
     </section>
+  );
+}
+
+function picturesOfBuild(
+  pictures: readonly SavedPicture[],
+  checks: readonly CheckOfJob[],
+  lists: readonly ListOfJob[],
+): readonly SavedPicture[] {
+  const ports = checks.filter(({ method }) => method === 'drop').map(({ checkId }) => checkId);
+  const lines = lists.filter(({ when }) => when === 'build').flatMap((list) => list.lines.map(({ lineId }) => lineId));
+  return pictures.filter(({ points }) =>
+    points.some(
+      ({ checkId, lineId }) =>
+        (checkId !== null && ports.includes(checkId)) || (lineId !== null && lines.includes(lineId)),
+    ),
   );
 }
 
