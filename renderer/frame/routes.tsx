@@ -3,6 +3,7 @@ import { createHashHistory, createRootRoute, createRoute, createRouter, redirect
 import { EmptyState } from '../components/EmptyState.tsx';
 import { BenchScreen } from '../screens/bench/BenchScreen.tsx';
 import { ReadingScreen } from '../screens/bench/ReadingScreen.tsx';
+import { ClutchScreen } from '../screens/clutch/ClutchScreen.tsx';
 import { BuildsScreen } from '../screens/gauges/BuildsScreen.tsx';
 import { EditGaugeScreen } from '../screens/gauges/EditGaugeScreen.tsx';
 import { GaugeScreen } from '../screens/gauges/GaugeScreen.tsx';
@@ -114,6 +115,14 @@ const checkOfJob = createRoute({
   component: () => {
     const { jobId, checkId } = checkOfJob.useParams();
     return <CheckScreen jobId={Number(jobId)} checkId={Number(checkId)} />;
+  },
+});
+const clutch = createRoute({
+  getParentRoute: () => root,
+  path: '/jobs/$jobId/clutch/$packId',
+  component: () => {
+    const { jobId, packId } = clutch.useParams();
+    return <ClutchScreen jobId={Number(jobId)} packId={Number(packId)} />;
   },
 });
 const estimate = createRoute({
@@ -315,6 +324,7 @@ export const router = createRouter({
     delivery,
     papers,
     checkOfJob,
+    clutch,
     estimate,
     estimatePaper,
     history,

@@ -83,6 +83,23 @@ function ChecksOfUnit({ job }: { job: Job }) {
         </ul>
       )}
       <div className={styles.groups}>
+        {packs.length > 0 && (
+          <section>
+            <h2 className={styles.group}>The clutch, estimates</h2>
+            <ul>
+              {job.packs.map(({ packId, name }) => (
+                <li key={packId}>
+                  <LinkKey
+                    to="/jobs/$jobId/clutch/$packId"
+                    params={{ jobId: String(job.jobId), packId: String(packId) }}
+                  >
+                    {name}: force, torque, fill
+                  </LinkKey>
+                </li>
+              ))}
+            </ul>
+          </section>
+        )}
         {[...Map.groupBy(others, (check) => check.group)].map(([group, checks]) => (
           <section key={group}>
             <h2 className={styles.group}>{group}</h2>

@@ -54,5 +54,7 @@ function directOrder({ quantity, limits }: Pick<CheckOfJob, 'quantity' | 'limits
       return 'Measure the angle.';
     case 'count':
       return 'Count them.';
+    default:
+      return 'Measure it.';
   }
 }

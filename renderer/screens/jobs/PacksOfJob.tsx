@@ -9,6 +9,7 @@ import { FittedChart } from '../../charts/FittedChart.tsx';
 import { classNames } from '../../components/class-names.ts';
 import { Disclosure } from '../../components/Disclosure.tsx';
 import { Cell, ColumnHead, RowHead, Table } from '../../components/Table.tsx';
+import { LinkKey } from '../../frame/LinkKey.tsx';
 import { Loaded } from '../../frame/Loaded.tsx';
 import { useOpenShop } from '../../frame/open-shop.ts';
 import { useRead } from '../../rpc/use-read.ts';
@@ -64,6 +65,11 @@ function PackSide({ jobId, packId }: { jobId: number; packId: number }) {
             ) : (
               <p className="small quiet">Nothing is entered yet: what sits in it is typed at the bench.</p>
             )}
+            <p>
+              <LinkKey to="/jobs/$jobId/clutch/$packId" params={{ jobId: String(jobId), packId: String(packId) }}>
+                The clutch, estimates
+              </LinkKey>
+            </p>
             {known.ruleSentences.map((sentence) => (
               <p key={sentence} className="small quiet">
                 {sentence}
