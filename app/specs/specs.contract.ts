@@ -47,6 +47,8 @@ export const specsContract = {
         isFrozen: z.boolean(),
         packs: z.int().nonnegative(),
         checks: z.int().nonnegative(),
+        lists: z.int().nonnegative(),
+        pictures: z.int().nonnegative(),
       }),
     ),
   ),

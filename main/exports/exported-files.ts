@@ -11,6 +11,12 @@ import { type FileInFolder, readme } from './readme.ts';
 /** Told of everything that was written: the file, and how many rows or photos more. It throws to stop the export. */
 export type Watch = (file: string, more: number) => void;
 
+/** Copies files into a folder; answers how many, and a sentence for each that could not be read. */
+type CopyFiles = (
+  folder: string,
+  watch: (more: number) => void,
+) => Promise<{ readonly count: number; readonly troubles: readonly string[] }>;
+
 export class ExportedFiles {
   readonly folder: string;
   readonly #settings: Settings;
@@ -40,11 +46,18 @@ export class ExportedFiles {
   }
 
   /** `copy` puts the photos into a folder of their own. */
-  async addPhotos(
-    copy: (folder: string, watch: (more: number) => void) => Promise<{ count: number; troubles: string[] }>,
-  ): Promise<void> {
-    const { count, troubles } = await copy(join(this.folder, 'photos'), (more) => this.#watch('photos', more));
-    if (count > 0) this.#files.push({ name: 'photos', says: 'the photos, each by its photo_id and what it shows' });
+  async addPhotos(copy: CopyFiles): Promise<void> {
+    await this.#addCopies('photos', 'the photos, each by its photo_id and what it shows', copy);
+  }
+
+  /** `copy` puts the pictures of the spec sheets into a folder of their own. */
+  async addPictures(copy: CopyFiles): Promise<void> {
+    await this.#addCopies('pictures', 'the pictures of the spec sheets, each by its picture_id and title', copy);
+  }
+
+  async #addCopies(name: string, says: string, copy: CopyFiles): Promise<void> {
+    const { count, troubles } = await copy(join(this.folder, name), (more) => this.#watch(name, more));
+    if (count > 0) this.#files.push({ name, says });
     this.#troubles.push(...troubles);
   }
 

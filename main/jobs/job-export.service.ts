@@ -10,9 +10,11 @@ import { sheetsOfJob } from '../exports/table-sheets.ts';
 import { copyPhotos } from '../photos/photos-export.service.ts';
 import { sheetOfReadings, sheetOfTakes } from '../readings/readings-export.service.ts';
 import { getSettings } from '../shop/shop.service.ts';
+import { copyPictures } from '../specs/pictures-export.service.ts';
 import { printBuildReport } from './build-report.service.ts';
 import { printEstimate } from './estimate-paper.service.ts';
 import { getHistory, printBuildSheet } from './history.service.ts';
+import { getJobRow } from './jobs.service.ts';
 import { getJob } from './ticket.service.ts';
 
 /** Fills a folder named after the job in `folder`, or beside the shop file where that is empty; answers its path. */
@@ -48,6 +50,8 @@ export async function exportJob(shop: OpenShop, { jobId, folder }: { jobId: numb
         await files.addSheet(sheet);
       }
       await files.addPhotos((into, watch) => copyPhotos(reading, shop.file, into, jobId, watch));
+      const { revision_id } = await getJobRow(reading, jobId);
+      await files.addPictures((into, watch) => copyPictures(reading, shop.file, into, revision_id, watch));
     });
     await files.addReadme(`${settings.shopName}: job ${job.number} as it stood on ${day}`);
   });

@@ -8,6 +8,7 @@ import { figuresWith } from '../exports/figures.ts';
 import { sheetsOfTables } from '../exports/table-sheets.ts';
 import { copyPhotos } from '../photos/photos-export.service.ts';
 import { sheetOfReadings, sheetOfTakes } from '../readings/readings-export.service.ts';
+import { copyPictures } from '../specs/pictures-export.service.ts';
 import { getSettings } from './shop.service.ts';
 
 export type ExportProgress = { readonly file: string; readonly written: number };
@@ -48,7 +49,10 @@ export class ShopExport {
             ])) {
               await files.addSheet(sheet);
             }
-            if (withPhotos) await files.addPhotos((into, watch) => copyPhotos(reading, shop.file, into, null, watch));
+            if (withPhotos) {
+              await files.addPhotos((into, watch) => copyPhotos(reading, shop.file, into, null, watch));
+              await files.addPictures((into, watch) => copyPictures(reading, shop.file, into, null, watch));
+            }
             await files.addReadme(`${settings.shopName}: everything in the book on ${day}`);
           });
         }),

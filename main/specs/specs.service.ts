@@ -21,6 +21,8 @@ export async function listFamilies(reading: Reading) {
         isFrozen: revision?.is_frozen === 1,
         packs: revision ? (await repository.listPacks(reading, revision.revision_id)).length : 0,
         checks: revision ? (await repository.listChecks(reading, revision.revision_id)).length : 0,
+        lists: revision ? (await listLists(reading, revision.revision_id)).length : 0,
+        pictures: revision ? (await listPictures(reading, revision.revision_id)).length : 0,
       };
     }),
   );

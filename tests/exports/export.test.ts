@@ -8,6 +8,7 @@ import { writeSheet } from '../../main/exports/csv-sheet.ts';
 import { fillFolder } from '../../main/exports/export-folder.ts';
 import { buildKx3, layOutLooseSteels, measureAsFound, moveTo, openJob } from '../../main/shop/demo/kx3-job.ts';
 import { answerLists } from '../../main/shop/demo/kx3-lists.ts';
+import { kx3Sheet } from '../../main/shop/demo/kx3-sheet.ts';
 import { type DeskForTest, shopWithKx3, temporaryFolder } from '../desk.ts';
 import { readPdf } from '../papers/read-pdf.ts';
 import { greyJpeg } from '../photos/small-jpeg.ts';
@@ -25,6 +26,10 @@ function readList(folder: string, name: string, delimiter = ','): Row[] {
   });
   expect(errors).toEqual([]);
   return data;
+}
+
+function kept(folder: string, sha256: string): Buffer {
+  return readFileSync(join(folder, 'photos', `${sha256}.jpg`));
 }
 
 function addPhoto(call: DeskForTest['call'], jobId: number, by: number) {
@@ -172,6 +177,24 @@ describe('everything', () => {
     const { folder } = await call('shop.exportEverything', { folder: '', withPhotos: true });
     expect(existsSync(join(folder, 'photos'))).toBe(false);
     expect(readFileSync(join(folder, 'README.txt'), 'utf8')).toContain('photo 1 of job 1: The file of this photo');
+  });
+
+  test('the pictures of the sheets lie beside it by family and title; one whose file is gone is named', async () => {
+    const { desk, call, familyId, by, into } = { ...(await shopWithKx3()), into: temporaryFolder() };
+    const of = { jpegBase64: greyJpeg.toString('base64') };
+    const picture = { title: 'Pump: face', ...(await call('specs.keepPicture', { of, by })), points: [] };
+    await call('specs.saveSheet', { familyId, sheet: { ...kx3Sheet, pictures: [picture] }, sourceNote: '', by });
+    const { jobId } = await openJob(call, familyId, by);
+    const everything = () => call('shop.exportEverything', { folder: into, withPhotos: true });
+    const { folder } = await everything();
+    const [name = ''] = readdirSync(join(folder, 'pictures', 'KX3'));
+    expect(name).toMatch(/^\d+ Pump face\.jpg$/);
+    expect(readFileSync(join(folder, 'pictures', 'KX3', name)).equals(kept(desk.folder, picture.sha256))).toBe(true);
+    const ofJob = await call('jobs.exportJob', { jobId, folder: into });
+    expect(readdirSync(join(ofJob.folder, 'pictures'))).toEqual([name]);
+    rmSync(join(desk.folder, 'photos', `${picture.sha256}.jpg`));
+    const page = readFileSync(join((await everything()).folder, 'README.txt'), 'utf8');
+    expect(page).toMatch(/picture \d+ of KX3, Pump: face: The file of this photo/);
   });
 
   test('in a shop that writes millimetres with a comma, so do its lists, with semicolons between', async () => {

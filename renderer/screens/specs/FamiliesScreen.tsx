@@ -76,6 +76,8 @@ function FamiliesTable({ families }: { families: readonly Family[] }) {
           <ColumnHead>used</ColumnHead>
           <ColumnHead isNumber>packs</ColumnHead>
           <ColumnHead isNumber>checks</ColumnHead>
+          <ColumnHead isNumber>lists</ColumnHead>
+          <ColumnHead isNumber>pictures</ColumnHead>
           <ColumnHead>draft</ColumnHead>
         </tr>
       </thead>
@@ -90,7 +92,8 @@ function FamiliesTable({ families }: { families: readonly Family[] }) {
 
 function FamilyRow({ family }: { family: Family }) {
   const draft = useSheetDraft(family.familyId);
-  const isBlank = family.packs === 0 && family.checks === 0;
+  const { packs, checks, lists, pictures } = family;
+  const isBlank = packs + checks + lists + pictures === 0;
   return (
     <tr>
       <RowHead isStrong>
@@ -102,8 +105,10 @@ function FamilyRow({ family }: { family: Family }) {
       <Cell isQuiet={!family.isFrozen}>
         {family.isFrozen ? 'in use by a job' : isBlank ? 'still blank' : 'not in use yet'}
       </Cell>
-      <Cell isNumber>{family.packs}</Cell>
-      <Cell isNumber>{family.checks}</Cell>
+      <Cell isNumber>{packs}</Cell>
+      <Cell isNumber>{checks}</Cell>
+      <Cell isNumber>{lists}</Cell>
+      <Cell isNumber>{pictures}</Cell>
       <Cell>{draft.value !== null && 'not saved yet'}</Cell>
     </tr>
   );

@@ -1,4 +1,4 @@
-// A family's spec sheet as a document: which revision it is and whether a job uses it, its packs, its checks.
+// A family's spec sheet as a document: which revision it is and whether a job uses it, its packs, checks, lists and pictures.
 import { Link, useRouterState } from '@tanstack/react-router';
 import type { Revision } from '../../../app/specs/specs.contract.ts';
 import { EmptyState } from '../../components/EmptyState.tsx';
@@ -10,6 +10,7 @@ import { useRead } from '../../rpc/use-read.ts';
 import { sayDayAndTime } from '../../text/say-date.ts';
 import { ChecksTable } from './ChecksTable.tsx';
 import { DraftNotice } from './DraftNotice.tsx';
+import { ListsOfSheet } from './ListsOfSheet.tsx';
 import { PackSection } from './PackSection.tsx';
 import { PicturesOfSheet } from './PicturesOfSheet.tsx';
 import styles from './SheetScreen.module.css';
@@ -40,7 +41,8 @@ function Sheet({ revision, newestNumber }: { revision: Revision; newestNumber: n
   const draft = useSheetDraft(familyId);
   const savedRevision = useRouterState({ select: ({ location }) => location.state.savedRevision });
   const isNewest = number === newestNumber;
-  const isBlank = revision.packs.length === 0 && revision.checks.length === 0;
+  const { packs, checks, lists, pictures } = revision;
+  const isBlank = [packs, checks, lists, pictures].every(({ length }) => length === 0);
   const params = { familyId: String(familyId) };
   const editKey = (words: string) =>
     isNewest &&
@@ -102,11 +104,13 @@ function Sheet({ revision, newestNumber }: { revision: Revision; newestNumber: n
             <ChecksTable checks={revision.checks} />
           </section>
         )}
+        <ListsOfSheet lists={revision.lists} />
         <PicturesOfSheet pictures={revision.pictures} />
       </div>
       {isBlank && (
         <EmptyState level={2} title="This sheet is still blank." act={editKey('Fill in the sheet')}>
-          A sheet holds the packs of the unit, slot by slot from the piston, and the checks with their limits.
+          A sheet holds the packs of the unit, slot by slot from the piston, the checks with their limits, the lists
+          that are gone through, and the shop’s own pictures.
         </EmptyState>
       )}
     </>
