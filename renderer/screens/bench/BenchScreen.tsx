@@ -83,23 +83,6 @@ function ChecksOfUnit({ job }: { job: Job }) {
         </ul>
       )}
       <div className={styles.groups}>
-        {packs.length > 0 && (
-          <section>
-            <h2 className={styles.group}>The clutch, estimates</h2>
-            <ul>
-              {job.packs.map(({ packId, name }) => (
-                <li key={packId}>
-                  <LinkKey
-                    to="/jobs/$jobId/clutch/$packId"
-                    params={{ jobId: String(job.jobId), packId: String(packId) }}
-                  >
-                    {name}: force, torque, fill
-                  </LinkKey>
-                </li>
-              ))}
-            </ul>
-          </section>
-        )}
         {[...Map.groupBy(others, (check) => check.group)].map(([group, checks]) => (
           <section key={group}>
             <h2 className={styles.group}>{group}</h2>
@@ -110,6 +93,23 @@ function ChecksOfUnit({ job }: { job: Job }) {
             </ul>
           </section>
         ))}
+        {packs.length > 0 && (
+          <section>
+            <h2 className={styles.group}>Clutches: force, torque, fill; estimates</h2>
+            <ul className={styles.clutches}>
+              {job.packs.map(({ packId, name }) => (
+                <li key={packId}>
+                  <LinkKey
+                    to="/jobs/$jobId/clutch/$packId"
+                    params={{ jobId: String(job.jobId), packId: String(packId) }}
+                  >
+                    {name}
+                  </LinkKey>
+                </li>
+              ))}
+            </ul>
+          </section>
+        )}
       </div>
     </BenchPage>
   );
