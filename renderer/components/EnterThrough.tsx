@@ -33,8 +33,9 @@ export function EnterThrough({ label, onFinish, className, children }: EnterThro
       className={className}
       noValidate
       onKeyDown={goOn}
-      // The keys of a choice keep Enter to themselves, so it is taken from them on its way down.
-      onKeyDownCapture={(event) => isRadio(event.target) && goOn(event)}
+      // A choice keeps Enter to itself, and so does a line under which something is offered: it is taken from both on its
+      // way down, unless it takes what the arrows have come to.
+      onKeyDownCapture={(event) => (isRadio(event.target) || isOfferedOnly(event.target)) && goOn(event)}
       onSubmit={(event) => {
         event.preventDefault();
         finish(event.currentTarget);
@@ -61,4 +62,10 @@ function isSameChoice(one: HTMLInputElement | HTMLTextAreaElement, other: HTMLIn
 
 function isRadio(target: EventTarget): target is HTMLInputElement {
   return target instanceof HTMLInputElement && target.type === 'radio';
+}
+
+function isOfferedOnly(target: EventTarget): boolean {
+  return (
+    target instanceof HTMLInputElement && target.role === 'combobox' && !target.hasAttribute('aria-activedescendant')
+  );
 }

@@ -53,6 +53,7 @@ test('a unit is handed over, goes into service later, and shows its warranty whe
   await goTo(page, '/jobs/new');
   await page.getByRole('textbox', { name: 'Odometer' }).fill('130413');
   await page.getByRole('combobox', { name: 'Serial' }).fill('KX3-19-2214');
+  await page.getByRole('option', { name: /KX3-19-2214/ }).waitFor();
   await page.keyboard.press('Escape');
   // 130,413 − 118,412 = 12,001 miles.
   await expect(page.getByRole('region', { name: 'Was here before' })).toContainText(

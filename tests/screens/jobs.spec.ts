@@ -37,6 +37,8 @@ test('a unit is checked in by keyboard alone and its ticket opens', async ({ pag
   await page.keyboard.press('Enter');
   await page.keyboard.press('ArrowRight');
   await page.keyboard.press('Enter');
+  // A whole rebuild, which is chosen already.
+  await page.keyboard.press('Enter');
   await page.keyboard.type('No reverse.');
   await page.keyboard.press('Tab');
   await page.keyboard.type('118,400');

@@ -257,7 +257,7 @@ test('axe finds nothing on the shelves', async ({ page, call }) => {
   await page.getByRole('menuitem', { name: 'Pull for a job' }).press('Enter');
   await expectNoAxeComplaints(page);
   await page.goBack();
-  await page.getByRole('row', { name: /TB-900/ }).waitFor();
+  await page.getByRole('grid', { name: 'Parts' }).waitFor();
   await expectNoAxeComplaints(page);
 });
 

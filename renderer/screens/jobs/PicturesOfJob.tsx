@@ -159,14 +159,15 @@ function Stands({ point, onTick }: { point: Point; onTick: ((line: LineOfJob) =>
   }
   if (!line) return <span className="quiet">nothing to read</span>;
   if (line.asks.kind !== 'tick' || !onTick) return line.standing;
-  const isDone = line.standing === 'good';
+  const words = line.standing === 'good' ? 'Done' : line.standing === 'open' ? 'Tick' : `${line.standing}: tick`;
   return (
     <Button
       size="bench"
-      aria-label={`${label}, ${line.words}: ${isDone ? 'done' : line.standing}`}
+      // Begins with the words on it: who speaks to the machine says what is seen.
+      aria-label={`${words}: ${label}, ${line.words}`}
       onPress={() => onTick(line)}
     >
-      {isDone ? 'Done' : line.standing === 'open' ? 'Tick' : `${line.standing}: tick`}
+      {words}
     </Button>
   );
 }
