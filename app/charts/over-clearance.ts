@@ -52,14 +52,17 @@ export function overClearance(
   }
   const outline = points.map(({ clearance_nm, value }) => `${round(x(clearance_nm))} ${round(y(value))}`).join('L');
   const [atX, atY] = [round(x(today.clearance_nm)), round(y(today.value))];
-  const isRight = today.clearance_nm > (first + last) / 2;
+  // Above the line on the side it comes up from, so that the words do not cross it.
+  const isRising = (points.at(-1)?.value ?? 0) > (points[0]?.value ?? 0);
+  const said = `today ${write(today.value)}`;
+  const isLeft = isRising ? atX - 10 - textWidth(said, 14) > left : atX + 10 + textWidth(said, 14) > width - room.right;
   shapes.push(
     line(left, floor, width - room.right, floor, { stroke: 'mark', strokeWidth: 1 }),
     path(`M${outline}`, { depicts: 'fit', stroke: 'ink', strokeWidth: 2 }),
     circle(atX, atY, 6, { depicts: 'now', fill: 'ink', stroke: 'ground', strokeWidth: 2 }),
-    text(isRight ? atX - 10 : atX + 10, atY - 12, `today ${write(today.value)}`, {
+    text(isLeft ? atX - 10 : atX + 10, atY - 12, said, {
       weight: 'semibold',
-      anchor: isRight ? 'end' : 'start',
+      anchor: isLeft ? 'end' : 'start',
       halo: 'ground',
     }),
     text(0, 14, name, { weight: 'semibold' }),

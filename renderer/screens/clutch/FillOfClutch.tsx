@@ -1,5 +1,6 @@
 // What the clearance changes: oil to fill the clutch, the time that takes, and the drag of the open pack.
 
+import { unitWords } from '../../../app/charts/amounts.ts';
 import { overClearance } from '../../../app/charts/over-clearance.ts';
 import type { ClutchOfJob, Filling } from '../../../app/clutch/clutch.contract.ts';
 import type { ClutchWords } from '../../../app/clutch/clutch-words.ts';
@@ -27,6 +28,8 @@ export function FillOfClutch({ clutch, words }: { clutch: ClutchOfJob; words: Cl
       height: chartHeight,
     });
   };
+  // Counted in the unit it is written in, so that the marks of the axis are round.
+  const perUnit_m3 = unitWords(settings.lengthUnit === 'thou' ? 'in³' : 'cm³').perUnit * 1e-9;
   const time = filling.known?.today.fillTime_s ?? null;
   return (
     <Section title="Fill and drag" of={clutch} waits={filling}>
@@ -42,7 +45,13 @@ export function FillOfClutch({ clutch, words }: { clutch: ClutchOfJob; words: Cl
             </Figure>
           </dl>
           <div className={styles.charts}>
-            <FittedChart draw={draw('Fill volume', (row) => row.fillVolume_m3, words.volume)} />
+            <FittedChart
+              draw={draw(
+                'Fill volume',
+                (row) => row.fillVolume_m3 / perUnit_m3,
+                (value) => words.volume(value * perUnit_m3),
+              )}
+            />
             <FittedChart
               draw={draw(
                 'Open drag, today 1',
