@@ -74,6 +74,40 @@ export const swapOption = z.strictObject({
   equallyGood: z.int().positive(),
 });
 
+const plannedPack = z.strictObject({
+  /** null: see `problem`. */
+  option: swapOption.nullable(),
+  /** Why there is no plan, or why it does not reach the band and what to buy. */
+  problem: z.string().nullable(),
+});
+
+export const unitPlan = z.strictObject({
+  packs: z.array(
+    z.strictObject({
+      packId: id,
+      name: z.string(),
+      target_nm: computed_nm,
+      /** Each with the fewest swaps that do, from what the packs before it left. */
+      inOrder: plannedPack,
+      /** As the joint optimiser shares the same plates out. */
+      together: plannedPack,
+    }),
+  ),
+  /** One a group of packs that take the same plates. */
+  sharing: z.array(
+    z.strictObject({
+      packs: z.array(z.string()),
+      status: z.enum(['Optimal', 'Infeasible', 'BudgetExhausted']),
+      sentence: z.string(),
+    }),
+  ),
+  advised: z.enum(['inOrder', 'together']),
+  /** What to do and why, in one sentence. */
+  advice: z.string(),
+  /** What sharing out together brings over pack after pack; null where no two packs take the same plates. */
+  gain: z.string().nullable(),
+});
+
 export const packsContract = {
   'packs.getPack': read(
     'a pack of a job: slots, rules, mock-ups with prediction beside reading',
@@ -105,6 +139,15 @@ export const packsContract = {
       buy: z.string().nullable(),
     }),
   ),
+  'packs.planUnit': read(
+    'what to swap in all packs of a job that are mocked up and not settled: pack after pack, and shared out together',
+    z.strictObject({
+      jobId: id,
+      objective: z.enum(['sum', 'largest']).describe('smallest sum of deviations, or the largest of them first'),
+    }),
+    /** null: no pack is open. */
+    unitPlan.nullable(),
+  ),
   'packs.planShim': read(
     'which selective washer brings an end play to its target',
     z.strictObject({ jobId: id, checkId: id, shimIn: requiredLine.describe('the washer in now, as typed') }),
@@ -123,3 +166,4 @@ export type PieceSource = z.infer<typeof pieceSource>;
 export type MockUp = z.infer<typeof mockUp>;
 export type PackOfJob = z.infer<typeof packOfJob>;
 export type SwapOption = z.infer<typeof swapOption>;
+export type UnitPlan = z.infer<typeof unitPlan>;

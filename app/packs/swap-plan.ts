@@ -21,7 +21,7 @@ export type SwapPlan = {
 };
 
 /** A plan this likely to be in the band is good enough to stop at. */
-const enough = 0.95;
+export const enough = 0.95;
 
 /**
  * For every number of changes the loose pieces with the best chance of being in the band, in slots that keep the
@@ -110,13 +110,18 @@ type Placed = Pick<SwapOption, 'out' | 'in' | 'moved'>;
 // Placement decides slots, not sums: of the equally good sets the first that the family's rules let in.
 function firstThatFits(asked: PackToPlan, sets: readonly Swap[], choices: readonly Choice[]): Placed | undefined {
   for (const set of sets) {
-    const placed = place(asked, set, choices);
+    const placed = placeSet(asked, set, choices);
     if (placed) return placed;
   }
   return undefined;
 }
 
-function place({ pack, fitted, settings }: PackToPlan, set: Swap, choices: readonly Choice[]): Placed | undefined {
+/** A set put into slots so that the family’s rules hold; undefined where no order does. */
+export function placeSet(
+  { pack, fitted, settings }: PackToPlan,
+  set: { readonly remove: readonly string[]; readonly add: ReadonlyArray<{ readonly id: string }> },
+  choices: readonly Choice[],
+): Placed | undefined {
   const shown = (height_nm: number) => formatLength(height_nm, settings.lengthUnit, undefined, settings.decimalMark);
   const pieceIn = (slotId: number) => fitted.find((each) => each.slotId === slotId)?.piece;
   const leaves = (slotId: number) => set.remove.includes(pieceName(pieceIn(slotId)?.pieceId ?? 0));

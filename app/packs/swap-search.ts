@@ -12,6 +12,7 @@ import { type Limits as Bounds, probabilityInside } from '../statistics/conformi
 import { clearanceWithLoose, type GapKnowledge, type SpaceLeft, spaceLeftBy } from './gap.ts';
 import { heightUncertainty_nm, type MockUpRecord, pieceName } from './pack-evidence.ts';
 import type { Piece, PieceSource } from './packs.contract.ts';
+import { targetOf } from './target-of-pack.ts';
 
 export type PackToPlan = {
   readonly pack: SavedPack;
@@ -130,7 +131,6 @@ export function searchSwaps(
     number | null,
     number | null,
   ];
-  const middle = lower === null ? (upper ?? 0) : upper === null ? lower : (lower + upper) / 2;
   const question: SwapQuestion = {
     groups: groups.map(({ name, fitted, readBefore, loose }) => ({
       name,
@@ -150,7 +150,7 @@ export function searchSwaps(
       upper,
       chance: (clearance, variance) => probabilityInside(clearance, Math.sqrt(variance), { lower, upper }),
     },
-    target: asked.target === null ? middle : asked.target / step_nm,
+    target: targetOf(asked) / step_nm,
     setsWanted: setsWeighed,
   };
   const answer = nextSwaps(question);

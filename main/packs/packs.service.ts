@@ -5,6 +5,8 @@ import type { MockUp, PackOfJob, Piece, PieceSource } from '../../app/packs/pack
 import { brokenRules, ruleSentence } from '../../app/packs/placement.ts';
 import { slotName } from '../../app/packs/slot-name.ts';
 import { planSwaps as plan } from '../../app/packs/swap-plan.ts';
+import type { PackToPlan } from '../../app/packs/swap-search.ts';
+import { planUnit as planAll, type UnitObjective } from '../../app/packs/unit-plan.ts';
 import { formatLength } from '../../app/quantities/format-amount.ts';
 import { boundsOf } from '../../app/readings/judge-take.ts';
 import type { Settings } from '../../app/shop/shop.contract.ts';
@@ -12,6 +14,7 @@ import type { SavedPack } from '../../app/specs/specs.contract.ts';
 import { accepted, found, Refused } from '../database/errors.ts';
 import type { Reading, Writing } from '../database/tables.ts';
 import { jobAtBench } from '../jobs/jobs.service.ts';
+import { getJob } from '../jobs/ticket.service.ts';
 import { personAtWork } from '../shop/shop.service.ts';
 import { listCans } from '../stock/cans.repository.ts';
 import { findPiece, listLoosePieces } from '../stock/plates.repository.ts';
@@ -83,6 +86,23 @@ export async function recordMockUp(
 }
 
 export async function planSwaps(reading: Reading, input: { jobId: number; packId: number }) {
+  return accepted(plan(await packToPlan(reading, input)));
+}
+
+/** The packs that are mocked up and whose check is not settled, planned at once; null where there is none. */
+export async function planUnit(reading: Reading, { jobId, objective }: { jobId: number; objective: UnitObjective }) {
+  const job = await getJob(reading, { jobId });
+  const open = job.checks.filter(
+    ({ checkId, packId }) =>
+      job.missing.some((each) => each.checkId === checkId) &&
+      job.packs.some((pack) => pack.packId === packId && pack.mockUpNumber !== null),
+  );
+  const asked: PackToPlan[] = [];
+  for (const { packId } of open) if (packId !== null) asked.push(await packToPlan(reading, { jobId, packId }));
+  return asked.length === 0 ? null : planAll(asked, objective);
+}
+
+async function packToPlan(reading: Reading, input: { jobId: number; packId: number }): Promise<PackToPlan> {
   const { pack, check, settings, mockUps } = await packAtHand(reading, input);
   if (!check)
     throw new Refused('no-check', `${pack.name} has no clearance on its spec sheet, so there is nothing to aim at.`);
@@ -90,18 +110,16 @@ export async function planSwaps(reading: Reading, input: { jobId: number; packId
   const outlines = [...new Set(pack.slots.filter((slot) => slot.isAdjuster).map((slot) => slot.outline))];
   const pieces = await Promise.all(outlines.map((outline) => listLoosePieces(reading, outline)));
   const cans = await Promise.all(outlines.map((outline) => listCans(reading, outline)));
-  return accepted(
-    plan({
-      pack,
-      bounds: boundsOf(check.limits),
-      target: check.limits.kind === 'target' ? check.limits.target : null,
-      fitted: now.pieces,
-      loosePieces: pieces.flat(),
-      cans: cans.flat().filter((can) => can.count > 0),
-      records: mockUps.map(recordOf),
-      settings,
-    }),
-  );
+  return {
+    pack,
+    bounds: boundsOf(check.limits),
+    target: check.limits.kind === 'target' ? check.limits.target : null,
+    fitted: now.pieces,
+    loosePieces: pieces.flat(),
+    cans: cans.flat().filter((can) => can.count > 0),
+    records: mockUps.map(recordOf),
+    settings,
+  };
 }
 
 function heightsBySlot(pack: SavedPack, pieces: ReadonlyArray<{ slotId: number; piece: Piece }>): number[] {

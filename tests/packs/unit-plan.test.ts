@@ -1,0 +1,180 @@
+// All open packs of a unit at once: by hand arithmetic, and against every way of handing the plates out.
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import type { Piece, UnitPlan } from '../../app/packs/packs.contract.ts';
+import type { PackToPlan } from '../../app/packs/swap-search.ts';
+import { planUnit } from '../../app/packs/unit-plan.ts';
+import { startingSettings } from '../../app/shop/starting-settings.ts';
+
+const thou = 25_400;
+const steel = (pieceId: number, height: number): Piece => ({
+  pieceId,
+  kind: 'steel',
+  outline: 'shared',
+  tag: `T${pieceId}`,
+  height_nm: height * thou,
+  heightFrom: 'measured',
+  standardUncertainty_nm: null,
+});
+
+/** A pack of steels only, read once as it sits. */
+function packOf(
+  packId: number,
+  { heights, reads, target, band }: { heights: readonly number[]; reads: number; target: number; band: number },
+  loosePieces: readonly Piece[],
+): PackToPlan {
+  const fitted = heights.map((height, index) => ({
+    slotId: packId * 10 + index,
+    piece: steel(packId * 10 + index, height),
+  }));
+  return {
+    pack: {
+      packId,
+      name: `Pack ${packId}`,
+      note: '',
+      rules: [],
+      clutch: null,
+      slots: fitted.map(({ slotId }) => ({
+        slotId,
+        kind: 'steel',
+        outline: 'shared',
+        nominal_nm: null,
+        isAdjuster: true,
+        catalogue_nm: [],
+        facing: '',
+      })),
+    },
+    bounds: { lower: (target - band) * thou, upper: (target + band) * thou },
+    target: target * thou,
+    fitted,
+    loosePieces,
+    cans: [],
+    records: [
+      { pieces: fitted.map(({ piece }) => piece), read: { mean_nm: reads * thou, standardUncertainty_nm: 0.5 * thou } },
+    ],
+    settings: startingSettings({ shopName: 'Harrow Lane Transmission', lengthUnit: 'thou', paper: 'letter' }),
+  };
+}
+
+const inThou = (length_nm: number) => Math.round((length_nm / thou) * 1000) / 1000;
+
+function readsOf(plan: UnitPlan, which: 'inOrder' | 'together'): Array<number | null> {
+  return plan.packs.map((pack) => {
+    const option = pack[which].option;
+    return option && inThou(option.predicted_nm);
+  });
+}
+
+/** The plates each pack ends with, as a person would carry out the plan. */
+function platesAfter(asked: readonly PackToPlan[], plan: UnitPlan, which: 'inOrder' | 'together'): number[][] {
+  return asked.map((pack, index) => {
+    const option = plan.packs[index]?.[which].option;
+    const leaving = option?.out.map(({ piece }) => piece.pieceId) ?? [];
+    const coming = option?.in.flatMap(({ from }) => ('pieceId' in from ? [from.pieceId] : [])) ?? [];
+    return [...pack.fitted.map(({ piece }) => piece.pieceId).filter((id) => !leaving.includes(id)), ...coming];
+  });
+}
+
+/** Every way to give each of two packs its plates: the slower obvious form. */
+function* handings(heights: readonly number[], first: number, second: number): Generator<[number, number]> {
+  const owners = heights.map(() => 0);
+  for (let code = 0; code < 3 ** heights.length; code += 1) {
+    let rest = code;
+    const sums = [0, 0, 0];
+    const counts = [0, 0, 0];
+    for (let at = 0; at < owners.length; at += 1) {
+      const owner = rest % 3;
+      rest = Math.floor(rest / 3);
+      sums[owner]! += heights[at]!;
+      counts[owner]! += 1;
+    }
+    if (counts[1] === first && counts[2] === second) yield [sums[1]!, sums[2]!];
+  }
+}
+
+describe('two packs after one plate', () => {
+  // Pack 1 wants 5 more than its 70 + 70, so 145 = 70 + 75; pack 2 wants 5 more than its 80 + 80, so 165, which no two
+  // of 70, 70, 75, 80, 80, 86 make: 80 + 86 = 166 is one off, 44.0.
+  const loose = [steel(91, 75), steel(92, 86)];
+  const asked = [
+    packOf(1, { heights: [70, 70], reads: 30, target: 25, band: 2 }, loose),
+    packOf(2, { heights: [80, 80], reads: 50, target: 45, band: 4 }, loose),
+  ];
+
+  test('each gets the nearest, and none is named twice', () => {
+    const plan = planUnit(asked, 'sum');
+    expect(readsOf(plan, 'inOrder')).toEqual([25, 44]);
+    expect(readsOf(plan, 'together')).toEqual([25, 44]);
+    const used = platesAfter(asked, plan, 'together').flat();
+    expect(new Set(used).size).toBe(4);
+    expect(plan.sharing).toMatchObject([{ packs: ['Pack 1', 'Pack 2'], status: 'Optimal' }]);
+    expect(plan.gain).toBe('Shared out together they come no nearer.');
+  });
+
+  test('the first pack leaves the only plate that saves the second, when it is planned with it', () => {
+    // Pack 1 (70, reads 30, target 25) takes 75 for 25.0; that leaves pack 2 (70, reads 30, target 23) 74 for 26.0,
+    // out of its 23 ± 2. Together pack 1 takes 74 (26.0) and pack 2 takes 75 (25.0): one off and two off.
+    const only = [steel(91, 75), steel(92, 74)];
+    const pair = [
+      packOf(1, { heights: [70], reads: 30, target: 25, band: 4 }, only),
+      packOf(2, { heights: [70], reads: 30, target: 23, band: 2 }, only),
+    ];
+    const plan = planUnit(pair, 'largest');
+    expect(readsOf(plan, 'inOrder')).toEqual([25, 26]);
+    expect(readsOf(plan, 'together')).toEqual([26, 25]);
+    expect(plan.gain).toBe('Pack 1 first would leave Pack 2 at 26.0; together it comes to 25.0.');
+    expect(plan.advised).toBe('together');
+  });
+
+  test('which pack blocks is said, where none of the plates brings it in', () => {
+    const plan = planUnit(
+      [
+        packOf(1, { heights: [70], reads: 30, target: 30, band: 3 }, []),
+        packOf(2, { heights: [70], reads: 60, target: 20, band: 3 }, []),
+      ],
+      'sum',
+    );
+    expect(plan.sharing[0]?.status).toBe('Infeasible');
+    expect(plan.sharing[0]?.sentence).toContain('Pack 2 cannot be brought within its limits');
+  });
+});
+
+test('together is the best of every way to hand out a small bin', () => {
+  const height = fc.integer({ min: 60, max: 72 });
+  fc.assert(
+    fc.property(
+      fc.array(height, { minLength: 2, maxLength: 2 }),
+      fc.array(height, { minLength: 2, maxLength: 2 }),
+      fc.array(height, { minLength: 0, maxLength: 4 }),
+      fc.tuple(fc.integer({ min: -8, max: 8 }), fc.integer({ min: -8, max: 8 })),
+      fc.constantFrom('sum' as const, 'largest' as const),
+      (first, second, bin, off, objective) => {
+        const loose = bin.map((each, index) => steel(90 + index, each));
+        const wide = 100;
+        const asked = [
+          packOf(1, { heights: first, reads: 200, target: 200 + off[0], band: wide }, loose),
+          packOf(2, { heights: second, reads: 200, target: 200 + off[1], band: wide }, loose),
+        ];
+        const sumOf = (heights: readonly number[]) => heights.reduce((sum, each) => sum + each, 0);
+        const every = [...handings([...first, ...second, ...bin], 2, 2)].map(([one, two]) => {
+          const off1 = Math.abs(sumOf(first) - one - off[0]);
+          const off2 = Math.abs(sumOf(second) - two - off[1]);
+          return { sum: off1 + off2, largest: Math.max(off1, off2) };
+        });
+        const plan = planUnit(asked, objective);
+        const reads = readsOf(plan, 'together');
+        const deviations = reads.map((read, index) => Math.abs(read! - 200 - off[index]!));
+        const largest = Math.min(...every.map((each) => each.largest));
+        const sums = every.filter((each) => objective === 'sum' || each.largest === largest).map((each) => each.sum);
+        expect(sumOf(deviations)).toBeCloseTo(Math.min(...sums), 6);
+        if (objective === 'largest') expect(Math.max(...deviations)).toBeCloseTo(largest, 6);
+        for (const which of ['inOrder', 'together'] as const) {
+          const used = platesAfter(asked, plan, which);
+          expect(used.map((plates) => plates.length)).toEqual([2, 2]);
+          expect(new Set(used.flat()).size).toBe(4);
+        }
+      },
+    ),
+    { numRuns: 60 },
+  );
+});
