@@ -1,5 +1,5 @@
 // One line of a list on a job: what it asks, how it stands, and the keys or the entry that answer it at once.
-import { type KeyboardEvent, useState } from 'react';
+import { type KeyboardEvent, useRef, useState } from 'react';
 import { parseAnswer, sayAnswer, sayAsks } from '../../../app/jobs/answer-text.ts';
 import type { Job } from '../../../app/jobs/jobs.contract.ts';
 import type { Answer, LineOfJob } from '../../../app/jobs/lists.contract.ts';
@@ -17,21 +17,25 @@ const marks = { open: 'not read', good: 'in', off: 'high', 'does not apply': 'no
 const doesNotApply: Answer = { kind: 'does not apply' };
 const notSo: Answer = { kind: 'not so' };
 
-type LineProps = { job: Job; line: LineOfJob; onAnswered: () => void };
+type LineProps = { job: Job; line: LineOfJob; onAnswered: (line: HTMLElement) => void };
 
 export function LineOfList({ job, line, onAnswered }: LineProps) {
   const { lineId, words, asks, given, standing, isSettled, earlier } = line;
   const { person } = useAtBench();
   const write = useWrite('jobs.answerLine');
   const [isAgain, setAgain] = useState(false);
+  const [isAnswered, setAnswered] = useState(false);
+  const row = useRef<HTMLLIElement>(null);
   const answer = (given: Answer, reason = '') => {
     if (write.isPending) return;
+    setAnswered(true);
     write.mutate(
       { jobId: job.jobId, lineId, answer: given, reason, by: person.personId },
       {
-        onSuccess: () => {
+        onSuccess: ({ standing, isSettled }) => {
           setAgain(false);
-          onAnswered();
+          // Where a reason is asked for, its entry takes the hand when it is drawn.
+          if (row.current && (standing !== 'off' || isSettled)) onAnswered(row.current);
         },
       },
     );
@@ -40,6 +44,7 @@ export function LineOfList({ job, line, onAnswered }: LineProps) {
   const needsReason = !job.isClosed && !isAgain && given !== null && standing === 'off' && !isSettled;
   return (
     <li
+      ref={row}
       className={styles.line}
       data-line={isSettled ? 'settled' : given === null ? 'open' : 'off'}
       aria-label={words}
@@ -69,7 +74,12 @@ export function LineOfList({ job, line, onAnswered }: LineProps) {
         )}
       </span>
       {needsReason && given && (
-        <ReasonEntry jobId={job.jobId} line={line} onReason={(reason) => answer(given.answer, reason)} />
+        <ReasonEntry
+          jobId={job.jobId}
+          line={line}
+          autoFocus={isAnswered}
+          onReason={(reason) => answer(given.answer, reason)}
+        />
       )}
       <FailureSentence error={write.error} />
     </li>
@@ -186,18 +196,22 @@ function TypedAnswer({ jobId, line, onAnswer, isPending }: AnswerKeysProps) {
 function ReasonEntry({
   jobId,
   line,
+  autoFocus,
   onReason,
 }: {
   jobId: number;
   line: LineOfJob;
+  /** Where it was answered just now; not where it stood off when the page came up. */
+  autoFocus: boolean;
   onReason: (reason: string) => void;
 }) {
   const reason = useDraft(`why line ${line.lineId} of job ${jobId} stands`, '');
   return (
-    <span className={styles.reason} data-reason>
+    <span className={styles.reason}>
       <TextField
         label={`Why ${line.words} stands as it is`}
         hint="Enter keeps it; or put it right and answer again."
+        autoFocus={autoFocus}
         value={reason.value}
         onChange={reason.change}
         maxLength={200}

@@ -24,7 +24,12 @@ export function ListsOfJob({ job, when }: { job: Job; when: ListTime }) {
             onKeyDown={(event) => goByArrow(event, body.current)}
           >
             {lists.map((list) => (
-              <OneList key={list.listId} job={job} list={list} onAnswered={() => goToNextOpen(body.current)} />
+              <OneList
+                key={list.listId}
+                job={job}
+                list={list}
+                onAnswered={(line) => goToNextOpen(body.current, line)}
+              />
             ))}
             {!job.isClosed && lists.some(({ lines }) => lines.length > 0) && (
               <p className="small quiet">
@@ -39,7 +44,7 @@ export function ListsOfJob({ job, when }: { job: Job; when: ListTime }) {
   );
 }
 
-function OneList({ job, list, onAnswered }: { job: Job; list: ListOfJob; onAnswered: () => void }) {
+function OneList({ job, list, onAnswered }: { job: Job; list: ListOfJob; onAnswered: (line: HTMLElement) => void }) {
   const { listId, name, sourceNote, lines } = list;
   const titleId = `list-${listId}`;
   const settled = lines.filter((line) => line.isSettled).length;
@@ -87,15 +92,13 @@ function goByArrow(event: KeyboardEvent, body: HTMLElement | null): void {
   next.focus();
 }
 
-/** After the screen is drawn again: a reason that is asked for, else the next open line, else where the hand was. */
-function goToNextOpen(body: HTMLElement | null): void {
-  const line = document.activeElement?.closest('[data-line]');
+/** After the screen is drawn again: the next open line, else where the hand was. */
+function goToNextOpen(body: HTMLElement | null, line: HTMLElement): void {
   requestAnimationFrame(() => {
     const all = [...(body?.querySelectorAll('[data-line]') ?? [])];
-    const from = line ? all.indexOf(line) : -1;
+    const from = all.indexOf(line);
     const next = [...all.slice(from + 1), ...all.slice(0, from)].find((each) => each.matches('[data-line="open"]'));
-    const reason = line?.querySelector<HTMLElement>('[data-reason] input');
-    const hand = (next ?? line)?.querySelector<HTMLElement>('[data-hand] :is(input, button)');
-    (reason ?? hand)?.focus();
+    const hand = (next ?? line).querySelector<HTMLElement>('[data-hand] :is(input, button)');
+    hand?.focus();
   });
 }
