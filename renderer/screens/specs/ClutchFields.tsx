@@ -2,7 +2,6 @@
 import { useId } from 'react';
 import { clutchFigureList, type Figure } from '../../../app/clutch/clutch-figures.ts';
 import { Disclosure } from '../../components/Disclosure.tsx';
-import { Refusal } from '../../components/Refusal.tsx';
 import styles from './ClutchFields.module.css';
 import { TypedField } from './TypedField.tsx';
 import { readClutch, type TypedClutch } from './typed-clutch.ts';
@@ -46,7 +45,6 @@ export function ClutchFields({ clutch, figures, onChange }: ClutchFieldsProps) {
           </section>
         ))}
       </div>
-      {problems.whole !== undefined && <Refusal>{problems.whole}</Refusal>}
       <p className="small quiet">All of it may stay empty. The friction surfaces are counted from the slots.</p>
     </Disclosure>
   );
