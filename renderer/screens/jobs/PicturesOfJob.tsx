@@ -177,7 +177,8 @@ function useTick({ jobId }: Job) {
   const { person } = useAtBench();
   const answer = useWrite('jobs.answerLine');
   const press = ({ lineId, standing }: LineOfJob) => {
-    if (answer.isPending) return;
+    // The next ball is ticked while the one before is still on its way; the same one is not ticked twice.
+    if (answer.isPending && answer.variables?.lineId === lineId) return;
     const kind = standing === 'good' ? 'not so' : 'done';
     answer.mutate({ jobId, lineId, answer: { kind }, by: person.personId });
   };
