@@ -3,6 +3,7 @@ import { createHashHistory, createRootRoute, createRoute, createRouter, redirect
 import { EmptyState } from '../components/EmptyState.tsx';
 import { BenchScreen } from '../screens/bench/BenchScreen.tsx';
 import { ReadingScreen } from '../screens/bench/ReadingScreen.tsx';
+import { UnitSwapsScreen } from '../screens/bench/UnitSwapsScreen.tsx';
 import { ClutchScreen } from '../screens/clutch/ClutchScreen.tsx';
 import { BuildsScreen } from '../screens/gauges/BuildsScreen.tsx';
 import { EditGaugeScreen } from '../screens/gauges/EditGaugeScreen.tsx';
@@ -194,6 +195,12 @@ const reading = createRoute({
   },
 });
 
+const swapsOfUnit = createRoute({
+  getParentRoute: () => root,
+  path: '/bench/$jobId/swaps',
+  component: () => <UnitSwapsScreen jobId={Number(swapsOfUnit.useParams().jobId)} />,
+});
+
 const lines = createRoute({ getParentRoute: () => root, path: '/lines', component: LinesScreen });
 
 const parts = createRoute({ getParentRoute: () => root, path: '/stock', component: PartsScreen });
@@ -335,6 +342,7 @@ export const router = createRouter({
     photo,
     bench,
     reading,
+    swapsOfUnit,
     lines,
     parts,
     newPart,

@@ -10,6 +10,7 @@ import { BenchPage } from './BenchPage.tsx';
 import styles from './BenchScreen.module.css';
 import { byNumber, useLastUnit, useOpenUnits, useRememberPlace } from './bench-place.ts';
 import { CheckLine } from './CheckLine.tsx';
+import { keysWhen } from './keys-when.ts';
 import { PackLine } from './PackLine.tsx';
 import { useHandKeys } from './use-hand-keys.ts';
 
@@ -55,9 +56,19 @@ function ChecksOfUnit({ job }: { job: Job }) {
   const others = job.checks.filter((check) => check.packId === null);
   useHandKeys(packs.map((check, index) => ({ key: String(index + 1), onPress: () => read(check) })));
   const next = job.checks.find((check) => check.checkId === job.missing[0]?.checkId);
-  const keys: BenchKey[] = next
-    ? [{ key: 'Enter', words: `Read ${next.name}`, isFilled: true, onPress: () => read(next) }]
-    : [];
+  const swaps = () => void navigate({ to: '/bench/$jobId/swaps', params: { jobId: String(job.jobId) } });
+  const keys: BenchKey[] = [
+    ...keysWhen(next !== undefined, {
+      key: 'Enter',
+      words: `Read ${next?.name}`,
+      isFilled: true,
+      onPress: () => next && read(next),
+    }),
+    ...keysWhen(
+      job.packs.some(({ mockUpNumber }) => mockUpNumber !== null),
+      { key: 'S', words: 'What to swap, all packs', onPress: swaps },
+    ),
+  ];
   return (
     <BenchPage
       job={job}

@@ -1,5 +1,6 @@
 // The packs of a job: what sits in each to scale, every mock-up with its prediction beside its reading, and what the
 // readings decided between.
+import { Link } from '@tanstack/react-router';
 import { stackUp } from '../../../app/charts/stack-up.ts';
 import type { Job } from '../../../app/jobs/jobs.contract.ts';
 import type { MockUp, PackOfJob } from '../../../app/packs/packs.contract.ts';
@@ -35,6 +36,11 @@ export function PacksOfJob({ job }: { job: Job }) {
         </>
       )}
       {job.packs.length > 0 && <h2>Packs</h2>}
+      {firstBuilt >= 0 && (
+        <Link to="/bench/$jobId/swaps" params={{ jobId: String(job.jobId) }}>
+          What to swap, all packs
+        </Link>
+      )}
       {job.packs.map((pack, index) => (
         <Disclosure
           key={pack.packId}
