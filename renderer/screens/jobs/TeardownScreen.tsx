@@ -6,6 +6,7 @@ import { CoresOfJob } from './CoresOfJob.tsx';
 import { FindingEntry } from './FindingEntry.tsx';
 import { FindingsTable } from './FindingsTable.tsx';
 import { HardPartsFound } from './HardPartsFound.tsx';
+import { ListsOfJob } from './ListsOfJob.tsx';
 import styles from './Teardown.module.css';
 import { TicketPage } from './TicketPage.tsx';
 
@@ -17,16 +18,19 @@ function Teardown({ job }: { job: Job }) {
   const { jobId } = job;
   const findings = useRead('jobs.listFindings', { jobId });
   return (
-    <div className={styles.page}>
-      <section aria-labelledby="findings">
-        <h2 id="findings">Findings</h2>
-        {!job.isClosed && <FindingEntry job={job} />}
-        <Loaded read={findings}>{(all) => <FindingsTable job={job} findings={all} />}</Loaded>
-      </section>
-      <div className={styles.beside}>
-        <HardPartsFound job={job} />
-        <CoresOfJob job={job} />
+    <>
+      <div className={styles.page}>
+        <section aria-labelledby="findings">
+          <h2 id="findings">Findings</h2>
+          {!job.isClosed && <FindingEntry job={job} />}
+          <Loaded read={findings}>{(all) => <FindingsTable job={job} findings={all} />}</Loaded>
+        </section>
+        <div className={styles.beside}>
+          <HardPartsFound job={job} />
+          <CoresOfJob job={job} />
+        </div>
       </div>
-    </div>
+      <ListsOfJob job={job} when="teardown" />
+    </>
   );
 }
