@@ -73,6 +73,7 @@ test('a reseal is chosen at check-in, shows only its checks, and grows to the wh
   await expectNoAxeComplaints(page);
   await goTo(page, '/jobs/new');
   await page.getByRole('combobox', { name: 'Name or phone' }).fill('Ilse Brandvold');
+  await page.getByRole('option', { name: 'Ilse Brandvold' }).waitFor();
   await page.keyboard.press('Escape');
   await page.getByRole('radio', { name: 'the whole rebuild' }).focus();
   await page.keyboard.press('ArrowRight');
