@@ -128,22 +128,20 @@ export interface JobWordsTable {
   words: string;
 }
 
-type TablesOfPages = EstimateTables & FindingsTables;
+type TablesOfPages = DeliveryTables & ExtentTables & EstimateTables & FindingsTables;
 
-export type JobsTables = DeliveryTables &
-  ExtentTables &
-  TablesOfPages & {
-    stages: StagesTable;
-    jobs: JobsTable;
-    stage_entries: StageEntriesTable;
-    overrides: OverridesTable;
-    intakes: IntakesTable;
-    promises: PromisesTable;
-    calls: CallsTable;
-    sign_offs: SignOffsTable;
-    stage_needs: StageNeedsTable;
-    needs_passed_over: NeedsPassedOverTable;
-    list_answers: ListAnswersTable;
-    jobs_in_stages: JobsInStagesTable;
-    job_words: JobWordsTable;
-  };
+export type JobsTables = TablesOfPages & {
+  stages: StagesTable;
+  jobs: JobsTable;
+  stage_entries: StageEntriesTable;
+  overrides: OverridesTable;
+  intakes: IntakesTable;
+  promises: PromisesTable;
+  calls: CallsTable;
+  sign_offs: SignOffsTable;
+  stage_needs: StageNeedsTable;
+  needs_passed_over: NeedsPassedOverTable;
+  list_answers: ListAnswersTable;
+  jobs_in_stages: JobsInStagesTable;
+  job_words: JobWordsTable;
+};

@@ -1,5 +1,5 @@
 // One line of a list on a job: what it asks, how it stands, and the keys or the entry that answer it at once.
-import { type KeyboardEvent, useRef, useState } from 'react';
+import { type KeyboardEvent, useId, useRef, useState } from 'react';
 import { parseAnswer, sayAnswer, sayAsks } from '../../../app/jobs/answer-text.ts';
 import type { Job } from '../../../app/jobs/jobs.contract.ts';
 import type { Answer, LineOfJob } from '../../../app/jobs/lists.contract.ts';
@@ -26,6 +26,7 @@ export function LineOfList({ job, line, onAnswered }: LineProps) {
   const [isAgain, setAgain] = useState(false);
   const [isAnswered, setAnswered] = useState(false);
   const row = useRef<HTMLLIElement>(null);
+  const wordsId = useId();
   const answer = (given: Answer, reason = '') => {
     if (write.isPending) return;
     setAnswered(true);
@@ -51,7 +52,8 @@ export function LineOfList({ job, line, onAnswered }: LineProps) {
       onKeyDown={(event) => answerByKey(event, line, answer)}
     >
       <span className={styles.words}>
-        {words} <span className={styles.beside}>{asks.kind === 'choice' && isAsked ? '' : sayAsks(asks)}</span>
+        <span id={wordsId}>{words}</span>{' '}
+        <span className={styles.beside}>{asks.kind === 'choice' && isAsked ? '' : sayAsks(asks)}</span>
         {given && (
           <span className={styles.beneath}>
             {given.by}, {sayDayAndTime(given.at)}
@@ -64,10 +66,12 @@ export function LineOfList({ job, line, onAnswered }: LineProps) {
         <Verdict verdict={marks[standing]} words={given ? sayAnswer(asks, given.answer) : 'open'} />
       </span>
       <span className={styles.keys}>
-        {isAsked && <AnswerKeys jobId={job.jobId} line={line} onAnswer={answer} isPending={write.isPending} />}
+        {isAsked && (
+          <AnswerKeys jobId={job.jobId} line={line} wordsId={wordsId} onAnswer={answer} isPending={write.isPending} />
+        )}
         {!isAsked && !job.isClosed && (
           <span data-hand>
-            <Button size="bench" aria-label={`Answer ${words} again`} onPress={() => setAgain(true)}>
+            <Button size="bench" aria-describedby={wordsId} onPress={() => setAgain(true)}>
               Again
             </Button>
           </span>
@@ -105,20 +109,23 @@ function answerByKey(event: KeyboardEvent, { asks }: LineOfJob, answer: (given: 
   event.stopPropagation();
 }
 
-type AnswerKeysProps = {
+type TypedAnswerProps = {
   jobId: number;
   line: LineOfJob;
   onAnswer: (given: Answer) => void;
   isPending: boolean;
 };
 
-function AnswerKeys({ jobId, line, onAnswer, isPending }: AnswerKeysProps) {
-  const { words, asks } = line;
+/** The keys say what they answer; what is asked describes them. */
+type AnswerKeysProps = TypedAnswerProps & { wordsId: string };
+
+function AnswerKeys({ jobId, line, wordsId, onAnswer, isPending }: AnswerKeysProps) {
+  const { asks } = line;
   return (
     <>
       {asks.kind === 'tick' ? (
         <span data-hand>
-          <Button size="bench" keyHint="Enter" aria-label={`${words}: done`} onPress={() => onAnswer({ kind: 'done' })}>
+          <Button size="bench" keyHint="Enter" aria-describedby={wordsId} onPress={() => onAnswer({ kind: 'done' })}>
             Done
           </Button>
         </span>
@@ -129,7 +136,7 @@ function AnswerKeys({ jobId, line, onAnswer, isPending }: AnswerKeysProps) {
               key={option.words}
               size="bench"
               keyHint={String(index + 1)}
-              aria-label={`${words}: ${option.words}`}
+              aria-describedby={wordsId}
               onPress={() => onAnswer({ kind: 'chosen', option: option.words })}
             >
               {option.words}
@@ -139,11 +146,11 @@ function AnswerKeys({ jobId, line, onAnswer, isPending }: AnswerKeysProps) {
       ) : (
         <TypedAnswer jobId={jobId} line={line} onAnswer={onAnswer} isPending={isPending} />
       )}
-      <Button size="bench" aria-label={`${words}: not so`} onPress={() => onAnswer(notSo)}>
-        n
+      <Button size="bench" keyHint="N" aria-describedby={wordsId} onPress={() => onAnswer(notSo)}>
+        Not so
       </Button>
-      <Button size="bench" aria-label={`${words}: does not apply`} onPress={() => onAnswer(doesNotApply)}>
-        –
+      <Button size="bench" keyHint="–" aria-describedby={wordsId} onPress={() => onAnswer(doesNotApply)}>
+        Not here
       </Button>
     </>
   );
@@ -158,7 +165,7 @@ const hints = {
   stall: 'Speed, then seconds: 2250 4',
 };
 
-function TypedAnswer({ jobId, line, onAnswer, isPending }: AnswerKeysProps) {
+function TypedAnswer({ jobId, line, onAnswer, isPending }: TypedAnswerProps) {
   const { lineId, words, asks } = line;
   const typed = useDraft(`answer to line ${lineId} of job ${jobId}`, '');
   const [refusal, setRefusal] = useState<string | null>(null);
