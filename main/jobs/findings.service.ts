@@ -15,12 +15,19 @@ import { checkOfJobRow, getJobRow, jobAtBench, jobAtWork } from './jobs.service.
 
 const inch_nm = 25_400_000;
 
-/** A finding that was withdrawn too: the history tells of it. */
-export type FindingOnRecord = Finding & { readonly isWithdrawn: boolean };
+type Pinning = {
+  readonly isPinned: boolean;
+  readonly caption: string;
+  readonly at: string;
+  readonly by: string;
+};
+
+/** A finding that was withdrawn too, and every pinning of a photo: the history tells of them. */
+export type FindingOnRecord = Finding & { readonly isWithdrawn: boolean; readonly pinnings: readonly Pinning[] };
 
 export async function listFindings(reading: Reading, input: { jobId: number }): Promise<Finding[]> {
   const all = await findingsOnRecord(reading, input);
-  return all.flatMap(({ isWithdrawn, ...finding }) => (isWithdrawn ? [] : [finding]));
+  return all.flatMap(({ isWithdrawn, pinnings: _, ...finding }) => (isWithdrawn ? [] : [finding]));
 }
 
 export async function findingsOnRecord(reading: Reading, { jobId }: { jobId: number }): Promise<FindingOnRecord[]> {
@@ -39,7 +46,8 @@ export async function findingsOnRecord(reading: Reading, { jobId }: { jobId: num
       by: initials,
     }));
     // The newest word on each photo counts.
-    const isPinned = new Map((pins.get(findingId) ?? []).map((pin) => [pin.photo_id, pin.is_pinned === 1]));
+    const pinned = pins.get(findingId) ?? [];
+    const isPinned = new Map(pinned.map((pin) => [pin.photo_id, pin.is_pinned === 1]));
     return {
       ...written.at(-1)!,
       findingId,
@@ -49,6 +57,12 @@ export async function findingsOnRecord(reading: Reading, { jobId }: { jobId: num
       photoIds: [...isPinned].flatMap(([photoId, isOn]) => (isOn ? [photoId] : [])),
       isCharged: charged.has(findingId),
       isWithdrawn: rows.at(-1)?.is_withdrawn === 1,
+      pinnings: pinned.map(({ is_pinned, caption, pinned_at, initials }) => ({
+        isPinned: is_pinned === 1,
+        caption,
+        at: pinned_at,
+        by: initials,
+      })),
     };
   });
 }

@@ -1,4 +1,4 @@
-// How the history of a job tells of a finding: written down, corrected, taken back, decided on.
+// How the history of a job tells of a finding: written down, corrected, taken back, decided on, pinned to photos.
 import { conditionWords, decisionWords, partWords } from '../../app/jobs/finding-words.ts';
 import type { FindingCard } from '../../app/jobs/findings.contract.ts';
 import type { Act } from '../../app/jobs/history.contract.ts';
@@ -7,9 +7,9 @@ import type { FindingOnRecord } from './findings.service.ts';
 
 type Told = Omit<Act, 'checkId'>;
 
-/** Each card and each decision as an act; the decision that came with the first card stands in the same line. */
+/** Each card, each decision and each pinning as an act; the decision that came with the first card stands in the same line. */
 export function tellFinding(finding: FindingOnRecord, settings: Settings): Told[] {
-  const { earlier, earlierDecisions, decision, isWithdrawn } = finding;
+  const { earlier, earlierDecisions, decision, isWithdrawn, pinnings } = finding;
   const cards: readonly FindingCard[] = [...earlier, finding];
   const [atOnce, ...later] = [...earlierDecisions, decision];
   const say = (card: FindingCard) => `${partWords(card)}: ${conditionWords(card, settings)}`;
@@ -35,5 +35,14 @@ export function tellFinding(finding: FindingOnRecord, settings: Settings): Told[
       more: each.note,
     }),
   );
-  return [...written, ...decided];
+  const pinned = pinnings.map(
+    ({ isPinned, caption, at, by }): Told => ({
+      at,
+      by,
+      kind: 'photo',
+      says: `${partWords(finding)}: photo ${isPinned ? 'pinned' : 'taken off'}`,
+      more: caption,
+    }),
+  );
+  return [...written, ...decided, ...pinned];
 }

@@ -166,6 +166,12 @@ test('photos of the ticket are pinned and taken off again', async () => {
   await call('jobs.pinPhoto', { findingId, photoId, isPinned: false, by });
   expect(await pinned()).toEqual([]);
   await call('jobs.pinPhoto', { findingId, photoId, isPinned: true, by });
+  const told = (await call('jobs.getHistory', { jobId })).map(({ says }) => says);
+  expect(told.filter((says) => says.includes(': photo'))).toEqual([
+    'pump bushing: photo pinned',
+    'pump bushing: photo taken off',
+    'pump bushing: photo pinned',
+  ]);
   await call('photos.removePhoto', { photoId, by });
   expect(await pinned()).toEqual([]);
   expect(await refusal('jobs.pinPhoto', { findingId, photoId, isPinned: true, by })).toMatchObject({

@@ -1,6 +1,7 @@
 // One photo of a ticket, large: what it shows, which check it belongs to, whether the report carries it.
 import { Link, useNavigate } from '@tanstack/react-router';
 import { useEffect } from 'react';
+import { partWords } from '../../../app/jobs/finding-words.ts';
 import type { Job } from '../../../app/jobs/jobs.contract.ts';
 import type { Photo } from '../../../app/photos/photos.contract.ts';
 import { Button } from '../../components/Button.tsx';
@@ -121,6 +122,7 @@ function AboutPhoto({ job, photo }: { job: Job; photo: Photo }) {
         onChange={(id) => keep({ checkId: id === 0 ? null : id })}
         isDisabled={job.isClosed}
       />
+      <FindingsOfPhoto jobId={job.jobId} photoId={photoId} />
       <Checkbox isSelected={isInReport} onChange={(isOn) => keep({ isInReport: isOn })} isDisabled={job.isClosed}>
         The build report carries it
       </Checkbox>
@@ -131,6 +133,21 @@ function AboutPhoto({ job, photo }: { job: Job; photo: Photo }) {
       )}
       <FailureSentence error={describe.error ?? remove.error} />
     </form>
+  );
+}
+
+/** What teardown found that this photo shows; nothing where it shows none. */
+function FindingsOfPhoto({ jobId, photoId }: { jobId: number; photoId: number }) {
+  const { data: findings = [] } = useRead('jobs.listFindings', { jobId });
+  const shown = findings.filter(({ photoIds }) => photoIds.includes(photoId));
+  if (shown.length === 0) return null;
+  return (
+    <p>
+      Shows{' '}
+      <Link to="/jobs/$jobId/teardown" params={{ jobId: String(jobId) }}>
+        {shown.map((finding) => `${partWords(finding)}, ${finding.condition}`).join('; ')}
+      </Link>
+    </p>
   );
 }
 
