@@ -15,6 +15,7 @@ import { useAtCheck } from './at-check.ts';
 import type { Go, Step } from './bench-step.ts';
 import { CheckPage } from './CheckPage.tsx';
 import { entryLabel } from './entry-words.ts';
+import { GaugeChoice, useGaugeChoice } from './GaugeChoice.tsx';
 import { keysWhen } from './keys-when.ts';
 import { LiveGauge } from './LiveGauge.tsx';
 import type { LiveNow } from './live-gauge.ts';
@@ -49,6 +50,9 @@ export function ReadStep({ step, go }: { step: Extract<Step, { at: 'read' }>; go
   const beside = useBeside(take);
   const begun = plan ?? take;
   const method = begun?.method ?? check.method;
+  // A check by air has a step before this one, where the gauge is chosen; any other is read at once.
+  const choosesGauge = plan !== null && check.method !== 'air';
+  const choice = useGaugeChoice(method);
   const [spotBack, goBackTo] = useState<number | null>(null);
   const [isZeroedAgain, setZeroedAgain] = useState(false);
   const [said, say] = useState('');
@@ -75,7 +79,8 @@ export function ReadStep({ step, go }: { step: Extract<Step, { at: 'read' }>; go
     setup,
     isZeroedAgain,
     write: async (typed, meaning, heard) => {
-      const takeId = take?.takeId ?? (plan && (await acts.start(plan)));
+      const takeId =
+        take?.takeId ?? (plan && (await acts.start(choosesGauge ? { ...plan, gaugeId: choice.gaugeId } : plan)));
       if (!takeId) return;
       const after = await acts.record({ takeId, spot, typed, isZeroedAgain, meaning, heard });
       if (habits.hasSounds) soundOf(after, spot);
@@ -204,6 +209,7 @@ export function ReadStep({ step, go }: { step: Extract<Step, { at: 'read' }>; go
         )
       }
     >
+      {choosesGauge && <GaugeChoice choice={choice} />}
       {runs ? (
         <LiveGauge
           line={gauge}
