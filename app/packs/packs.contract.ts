@@ -97,8 +97,11 @@ export const unitPlan = z.strictObject({
   sharing: z.array(
     z.strictObject({
       packs: z.array(z.string()),
-      status: z.enum(['Optimal', 'Infeasible', 'BudgetExhausted']),
+      /** NotBothWays: better ones trade plates both ways, which cannot be built. Refused: it was never searched. */
+      status: z.enum(['Optimal', 'Infeasible', 'BudgetExhausted', 'NotBothWays', 'Refused']),
       sentence: z.string(),
+      /** Which pack is taken apart first, where a plate goes from one into another. */
+      order: z.array(z.string()),
     }),
   ),
   advised: z.enum(['inOrder', 'together']),

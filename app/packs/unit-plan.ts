@@ -12,6 +12,8 @@ import { sharePlates } from './unit-sharing.ts';
 
 export type UnitObjective = 'sum' | 'largest';
 
+const onlyNearest = 'Only the nearest: shared out like this not every pack comes within its limits.';
+
 type Planned = { readonly option: SwapOption | null; readonly problem: string | null };
 
 /**
@@ -33,10 +35,9 @@ export function planUnit(asked: readonly PackToPlan[], objective: UnitObjective)
   const together = asked.map((pack): Planned => {
     if (!isShared(pack)) return planned[alone.indexOf(pack)]!;
     const option = joint.get(pack.pack.packId) ?? null;
-    const problem = option
-      ? null
-      : (shared.find(({ packIds }) => packIds.includes(pack.pack.packId))?.sentence ?? null);
-    return { option, problem };
+    const sharing = shared.find(({ packIds }) => packIds.includes(pack.pack.packId));
+    if (!option) return { option, problem: sharing?.sentence ?? null };
+    return { option, problem: sharing?.isOnlyNearest ? onlyNearest : null };
   });
   const plans = { inOrder: measure(asked, inOrder), together: measure(asked, together) };
   return {
@@ -47,10 +48,11 @@ export function planUnit(asked: readonly PackToPlan[], objective: UnitObjective)
       inOrder: inOrder[index]!,
       together: together[index]!,
     })),
-    sharing: shared.map(({ packIds, status, sentence }) => ({
+    sharing: shared.map(({ packIds, status, sentence, order }) => ({
       packs: asked.filter((pack) => packIds.includes(pack.pack.packId)).map(({ pack }) => pack.name),
       status,
       sentence,
+      order: [...order],
     })),
     ...adviceOn(asked, inOrder, together, plans, objective, shared.length > 0),
   };

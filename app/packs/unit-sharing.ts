@@ -7,6 +7,7 @@ import { problemsInJointSelection } from '../selection/verify.ts';
 import { probabilityInside } from '../statistics/conformity.ts';
 import { normalCoverageFactor } from '../statistics/normal.ts';
 import { type GapKnowledge, learnGap, predictClearance } from './gap.ts';
+import { type Handover, orderOfWork, tradedBothWays } from './handovers.ts';
 import { packEvidence, pieceName } from './pack-evidence.ts';
 import type { Piece, SwapOption } from './packs.contract.ts';
 import { placeSet } from './swap-plan.ts';
@@ -15,12 +16,20 @@ import { targetOf } from './target-of-pack.ts';
 
 export type SharedPlan = {
   readonly packIds: readonly number[];
-  readonly status: JointSelection['status'];
+  /** NotBothWays: better ones trade plates both ways, which cannot be built. Refused: it was never searched. */
+  readonly status: JointSelection['status'] | 'NotBothWays' | 'Refused';
   /** How it ended, for a person: proven, impossible and what to buy, or how near it is known to be. */
   readonly sentence: string;
+  /** Which pack is taken apart first, where a plate goes from one into another. */
+  readonly order: readonly string[];
+  /** True when the options leave a pack outside its limits. */
+  readonly isOnlyNearest: boolean;
   /** By pack; a pack without one cannot be built from the best sharing. */
   readonly options: ReadonlyMap<number, SwapOption>;
 };
+
+/** A sharing before it is known whether the packs can be built one after the other. */
+type Attempt = Omit<SharedPlan, 'order'> & { readonly handovers: readonly Handover[] };
 
 /** A plate that may go into any of the packs; `owner` is the pack it sits in now. */
 type Source = Choice & { readonly owner: number | null; readonly piece: Piece | null };
@@ -29,10 +38,45 @@ type Source = Choice & { readonly owner: number | null; readonly piece: Piece | 
 const tenth_nm = 2_540;
 const micrometre_nm = 1_000;
 
-/** The best sharing of the plates in these packs and of those loose, among packs that were all read. */
+/**
+ * The best sharing of the plates in these packs and of those loose, among packs that were all read. Where it would trade
+ * plates both ways, those of one pack are held in it and the rest is shared out again, which is not proven the best of
+ * what can be built.
+ */
 export function sharePlates(asked: readonly PackToPlan[], objective: JointRequest['objective']): SharedPlan {
+  const held: Handover[] = [];
+  for (;;) {
+    const shared = shareBut(held, asked, objective);
+    const traded = tradedBothWays(shared.handovers);
+    if (traded.length === 0) {
+      const order = orderOfWork(shared.handovers, nameIn(asked));
+      return { ...shared, order, ...(held.length > 0 && withoutTrades(asked, held, shared)) };
+    }
+    held.push(...traded);
+  }
+}
+
+function withoutTrades(
+  asked: readonly PackToPlan[],
+  held: readonly Handover[],
+  { status, isOnlyNearest }: Attempt,
+): Pick<SharedPlan, 'status' | 'sentence'> {
+  const why = 'The best sharing trades plates both ways, and a plate sits in one pack at a time';
+  // Nothing of a pack is left to share out.
+  if (status === 'Refused') return { status: 'NotBothWays', sentence: `${why}: go pack after pack.` };
+  const stays = held.map(({ plate, from }) => `${plate} in ${nameIn(asked)(from)}`).join(', ');
+  const kept = `${why}; this one keeps ${stays}.`;
+  return { status: 'NotBothWays', sentence: isOnlyNearest ? `${kept} It does not bring every pack in.` : kept };
+}
+
+function shareBut(
+  held: readonly Handover[],
+  asked: readonly PackToPlan[],
+  objective: JointRequest['objective'],
+): Attempt {
   const packIds = asked.map(({ pack }) => pack.packId);
-  const sources = sourcesOf(asked);
+  const isHeld = (id: string) => held.some(({ pieceId }) => pieceName(pieceId) === id);
+  const sources = sourcesOf(asked).filter(({ id }) => !isHeld(id));
   const isInTenths = sources.every(({ height_nm }) => height_nm % tenth_nm === 0);
   const step_nm = isInTenths ? tenth_nm : micrometre_nm;
   const steps = (length_nm: number) => Math.round(length_nm / step_nm);
@@ -40,7 +84,7 @@ export function sharePlates(asked: readonly PackToPlan[], objective: JointReques
     thicknesses: sources.map(({ height_nm }) => steps(height_nm)),
     stock: sources.map(({ count, heightFrom }) => (heightFrom === 'catalogue' ? 0 : count)),
     packs: asked.map((pack) => {
-      const now = adjustersOf(pack);
+      const now = adjustersOf(pack).filter(({ pieceId }) => !isHeld(pieceName(pieceId)));
       // What the pack is expected to read as it sits, and the measured heights of what could leave it.
       const space = steps(
         predicted(
@@ -61,26 +105,56 @@ export function sharePlates(asked: readonly PackToPlan[], objective: JointReques
     objective,
   };
   const answer = selectPlatesJointly(request);
-  if (!answer.ok) return { packIds, status: 'Infeasible', sentence: answer.refusal.message, options: new Map() };
+  if (!answer.ok) {
+    const nothing = { isOnlyNearest: false, options: new Map(), handovers: [] };
+    return { packIds, status: 'Refused', sentence: answer.refusal.message, ...nothing };
+  }
   const selection = answer.value;
   // Added up again by code that shares nothing with the search: a plan that does not add up never reaches the bench.
   const problems = problemsInJointSelection(request, selection);
   assert(problems.length === 0, problems.join(' '));
   const plan = planIn(selection);
-  const options = plan
-    ? optionsOf(
+  const given = plan
+    ? handOut(
         asked,
         sources,
         request,
         plan.packs.map(({ counts }) => counts),
       )
-    : new Map();
+    : [];
+  const handovers = given.flatMap((plates, at) => handoversTo(asked[at]!, plates));
+  const options = new Map(
+    given.flatMap((plates, at): Array<[number, SwapOption]> => {
+      const option = optionOf(asked[at]!, plates, isHeld);
+      return option ? [[packIds[at]!, option]] : [];
+    }),
+  );
   const broken = asked.filter(({ pack }) => plan && !options.has(pack.packId)).map(({ pack }) => pack.name);
   const sentence =
     broken.length > 0
       ? `No order of the plates shared out to ${broken.join(' and ')} keeps the family’s rules.`
       : sentenceOn(asked, selection, step_nm);
-  return { packIds, status: selection.status, sentence, options };
+  return {
+    packIds,
+    status: selection.status,
+    sentence,
+    isOnlyNearest: selection.status === 'Infeasible',
+    options,
+    handovers,
+  };
+}
+
+function nameIn(asked: readonly PackToPlan[]): (packId: number) => string {
+  return (packId) => asked.find(({ pack }) => pack.packId === packId)?.pack.name ?? '';
+}
+
+function handoversTo({ pack, settings }: PackToPlan, given: readonly Source[]): Handover[] {
+  return given.flatMap(({ owner, piece }): Handover[] => {
+    if (owner === null || owner === pack.packId || !piece) return [];
+    const height = formatLength(piece.height_nm, settings.lengthUnit, undefined, settings.decimalMark);
+    const plate = [height, piece.tag].filter(Boolean).join(' ');
+    return [{ from: owner, to: pack.packId, pieceId: piece.pieceId, plate }];
+  });
 }
 
 function planIn(selection: JointSelection) {
@@ -126,12 +200,12 @@ function sourcesOf(asked: readonly PackToPlan[]): Source[] {
 }
 
 /** Of equally high plates each pack keeps its own; the rest comes from the bins, then from the other packs. */
-function optionsOf(
+function handOut(
   asked: readonly PackToPlan[],
   sources: readonly Source[],
   { thicknesses }: JointRequest,
   counts: readonly (readonly number[])[],
-): Map<number, SwapOption> {
+): Source[][] {
   const left = sources.map(({ count, heightFrom }) => (heightFrom === 'catalogue' ? 0 : count));
   const wanted = counts.map((given) => {
     const byHeight = new Map<number, number>();
@@ -159,21 +233,16 @@ function optionsOf(
   ]) {
     for (const [at, { pack }] of asked.entries()) hand(at, (source) => isHis(source, pack.packId));
   }
-  return new Map(
-    asked.flatMap((each, at): Array<[number, SwapOption]> => {
-      const option = optionOf(each, given[at]!);
-      return option ? [[each.pack.packId, option]] : [];
-    }),
-  );
+  return given;
 }
 
-function optionOf(asked: PackToPlan, given: readonly Source[]): SwapOption | null {
+function optionOf(asked: PackToPlan, given: readonly Source[], isHeld: (id: string) => boolean): SwapOption | null {
   const { packId } = asked.pack;
   const kept = new Set(given.filter(({ owner }) => owner === packId).map(({ id }) => id));
   const add = given.filter(({ owner }) => owner !== packId);
   const remove = adjustersOf(asked)
     .map(({ pieceId }) => pieceName(pieceId))
-    .filter((id) => !kept.has(id));
+    .filter((id) => !kept.has(id) && !isHeld(id));
   const placed = placeSet(asked, { remove, add }, add);
   if (!placed) return null;
   const staying = asked.fitted.map(({ piece }) => piece).filter(({ pieceId }) => !remove.includes(pieceName(pieceId)));

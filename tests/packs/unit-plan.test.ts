@@ -136,6 +136,36 @@ describe('two packs after one plate', () => {
     );
     expect(plan.sharing[0]?.status).toBe('Infeasible');
     expect(plan.sharing[0]?.sentence).toContain('Pack 2 cannot be brought within its limits');
+    expect(plan.packs[0]?.together.problem).toContain('Only the nearest');
+  });
+});
+
+describe('plates that sit in another pack', () => {
+  test('the pack that gives is taken apart first', () => {
+    // Pack 1 (70) reads 30 for 25 and wants 75, which sits in pack 2; pack 2 reads 20 for 25 and wants the loose 70.
+    const plan = planUnit(
+      [
+        packOf(1, { heights: [70], reads: 30, target: 25, band: 2 }, [steel(91, 70)]),
+        packOf(2, { heights: [75], reads: 20, target: 25, band: 2 }, [steel(91, 70)]),
+      ],
+      'sum',
+    );
+    expect(readsOf(plan, 'together')).toEqual([25, 25]);
+    expect(plan.sharing[0]?.order).toEqual(['First take apart Pack 2: its 75.0 T20 goes into Pack 1.']);
+  });
+
+  test('a trade both ways is not advised', () => {
+    // Each wants the only plate of the other: neither can be built first.
+    const plan = planUnit(
+      [
+        packOf(1, { heights: [70], reads: 30, target: 25, band: 2 }, []),
+        packOf(2, { heights: [75], reads: 20, target: 25, band: 2 }, []),
+      ],
+      'sum',
+    );
+    expect(plan.sharing[0]).toMatchObject({ status: 'NotBothWays', order: [] });
+    expect(plan.packs.every(({ together }) => (together.option?.changes ?? 0) === 0)).toBe(true);
+    expect(plan.advised).toBe('inOrder');
   });
 });
 
@@ -166,8 +196,20 @@ test('together is the best of every way to hand out a small bin', () => {
         const deviations = reads.map((read, index) => Math.abs(read! - 200 - off[index]!));
         const largest = Math.min(...every.map((each) => each.largest));
         const sums = every.filter((each) => objective === 'sum' || each.largest === largest).map((each) => each.sum);
-        expect(sumOf(deviations)).toBeCloseTo(Math.min(...sums), 6);
-        if (objective === 'largest') expect(Math.max(...deviations)).toBeCloseTo(largest, 6);
+        const isProven = plan.sharing[0]?.status === 'Optimal';
+        if (isProven) expect(sumOf(deviations)).toBeCloseTo(Math.min(...sums), 6);
+        if (isProven && objective === 'largest') expect(Math.max(...deviations)).toBeCloseTo(largest, 6);
+        // What cannot be built one pack after the other is not advised.
+        const [one, two] = plan.packs.map(({ together }) => ({
+          out: together.option?.out.map(({ piece }) => piece.pieceId) ?? [],
+          into: together.option?.in.flatMap(({ from }) => ('pieceId' in from ? [from.pieceId] : [])) ?? [],
+        }));
+        const [toSecond, toFirst] = [
+          two!.into.some((id) => one!.out.includes(id)),
+          one!.into.some((id) => two!.out.includes(id)),
+        ];
+        expect(toSecond && toFirst).toBe(false);
+        expect(plan.sharing[0]?.order).toHaveLength(toSecond || toFirst ? 1 : 0);
         for (const which of ['inOrder', 'together'] as const) {
           const used = platesAfter(asked, plan, which);
           expect(used.map((plates) => plates.length)).toEqual([2, 2]);

@@ -76,7 +76,7 @@ function SwapsOfUnit({ job }: { job: Job }) {
               <Packs job={job} plan={loaded} way={way} />
               {way === 'together' &&
                 loaded.sharing.map(({ packs, sentence }) => (
-                  <p key={sentence}>
+                  <p key={packs.join(', ')}>
                     <b>{packs.join(', ')}:</b> {sentence}
                   </p>
                 ))}
@@ -168,6 +168,8 @@ function PullList({ plan, way }: { plan: UnitPlan; way: Way }) {
     <div className={styles.pull}>
       <section>
         <h2>Pull list</h2>
+        {way === 'together' &&
+          plan.sharing.flatMap(({ order }) => order).map((sentence) => <p key={sentence}>{sentence}</p>)}
         <Plates label="Plates to pull" head="goes into" plates={into} write={write} />
       </section>
       <section>
