@@ -67,6 +67,9 @@ test('a reseal goes from the door to the door, and its history tells every act o
   await page.getByRole('link', { name: 'Read at the bench' }).press('Enter');
   await page.getByRole('link', { name: /^Front end play/ }).press('Enter');
   await expect(page.getByRole('textbox', { name: /^travel, thou/ })).toBeFocused();
+  await page.getByRole('button', { name: /Read with/ }).press('Enter');
+  await page.getByRole('option', { name: 'Lever 2' }).press('Enter');
+  await expect(page.getByRole('listbox')).toHaveCount(0);
   await page.keyboard.type('21');
   await page.keyboard.press('Enter');
   await expect(page.getByRole('heading', { level: 1 })).toContainText('21.0');
@@ -85,15 +88,17 @@ test('a reseal goes from the door to the door, and its history tells every act o
   await page.keyboard.press('Control+Enter');
   const seal = page.getByRole('table', { name: 'Findings' }).getByRole('row').filter({ hasText: 'front seal' });
   await expect(seal).toContainText('leaking');
-  await seal.getByRole('button', { name: 'Price of front seal' }).press('Enter');
-  await page.getByRole('textbox', { name: 'Price of one' }).fill('14.50');
-  await page.keyboard.press('Enter');
-  await expect(seal).toContainText('on the estimate');
 
   await openPage(page, 'Estimate');
+  const offered = page.getByRole('table', { name: 'To be replaced, not charged yet' });
+  await offered.getByRole('button', { name: 'Price of front seal' }).press('Enter');
+  await expect(page.getByRole('textbox', { name: 'Price of one' })).toBeFocused();
+  await page.keyboard.type('14.50');
+  await page.keyboard.press('Enter');
   await expect(page.getByRole('table', { name: 'Lines' }).getByRole('row', { name: /^front seal/ })).toContainText(
     '14.50',
   );
+  await expect(offered).toHaveCount(0);
   await page.getByRole('textbox', { name: 'What was found' }).fill('The front seal leaks.');
   await page.keyboard.press('Control+Enter');
   await expect(page.getByRole('textbox', { name: 'Who said yes' })).toHaveValue('Ada Verne');
@@ -150,6 +155,8 @@ test('a reseal goes from the door to the door, and its history tells every act o
   const told = page.getByRole('table', { name: 'What was done' }).getByRole('row');
   await expect(told.filter({ hasText: new RegExp(acts.map(({ source }) => source).join('|')) })).toHaveText(acts);
   const job = await call('jobs.getJob', { jobId });
+  const checkId = job.checks[0]?.checkId;
+  expect(await call('readings.listTakes', { jobId, checkId })).toMatchObject([{ gauge: { tag: 'Lever 2' } }]);
   // Nothing was gone on without, nothing is open.
   expect(job).toMatchObject({ passedOver: [], missing: [], signOff: { note: 'dry after an hour' } });
 });

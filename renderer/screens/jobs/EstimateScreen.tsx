@@ -20,6 +20,7 @@ import { EstimateOffers } from './EstimateOffers.tsx';
 import styles from './EstimateScreen.module.css';
 import { EstimateTerms } from './EstimateTerms.tsx';
 import { blankLine, lineOfOffer } from './estimate-draft.ts';
+import { FindingsToCharge } from './FindingsToCharge.tsx';
 import { TicketPages } from './TicketPages.tsx';
 
 export function EstimateScreen({ jobId }: { jobId: number }) {
@@ -85,6 +86,7 @@ function Desk({ estimate }: { estimate: EstimateOfJob }) {
           {!isClosed && (
             <>
               <EstimateOffers estimate={estimate} onTypePrice={(offer) => draft.change(lineOfOffer(offer))} />
+              <FindingsToCharge jobId={jobId} />
               <section className={styles.add} aria-label="Add a line">
                 <h2>Add a line</h2>
                 <EstimateLineForm jobId={jobId} terms={estimate.terms} draft={draft} showsCost={showsCost} />
