@@ -151,6 +151,16 @@ export const packsContract = {
     /** null: no pack is open. */
     unitPlan.nullable(),
   ),
+  'packs.printPullList': read(
+    'the plates to pull for all packs of a job, as a PDF',
+    z.strictObject({
+      jobId: id,
+      objective: z.enum(['sum', 'largest']),
+      way: z.enum(['inOrder', 'together']),
+      paper: z.enum(['letter', 'A4']).optional(),
+    }),
+    z.strictObject({ fileName: z.string(), pdfBase64: z.string() }),
+  ),
   'packs.planShim': read(
     'which selective washer brings an end play to its target',
     z.strictObject({ jobId: id, checkId: id, shimIn: requiredLine.describe('the washer in now, as typed') }),

@@ -17,3 +17,7 @@ export function limitsCaution(family: string, specRevision: number): string {
 /** How to read a report without colour. */
 export const legend =
   '± holds the true value 95 times in 100. A filled circle says in; a crossed square, out; a half-filled diamond, too close to call; a dash, not read. Open circle: as found. Arrow: off the scale.';
+
+/** For whoever takes packs apart by a pull list. */
+export const pullCaution =
+  'Rings and springs come off: spring compressor with long studs or a chain, released slowly; eye protection, nobody’s face above the pack. Hand off before air.';

@@ -2,6 +2,7 @@
 import { createHashHistory, createRootRoute, createRoute, createRouter, redirect } from '@tanstack/react-router';
 import { EmptyState } from '../components/EmptyState.tsx';
 import { BenchScreen } from '../screens/bench/BenchScreen.tsx';
+import { PullListScreen } from '../screens/bench/PullListScreen.tsx';
 import { ReadingScreen } from '../screens/bench/ReadingScreen.tsx';
 import { UnitSwapsScreen } from '../screens/bench/UnitSwapsScreen.tsx';
 import { ClutchScreen } from '../screens/clutch/ClutchScreen.tsx';
@@ -201,6 +202,21 @@ const swapsOfUnit = createRoute({
   component: () => <UnitSwapsScreen jobId={Number(swapsOfUnit.useParams().jobId)} />,
 });
 
+const pullList = createRoute({
+  getParentRoute: () => root,
+  path: '/bench/$jobId/pull/$way/$objective',
+  component: () => {
+    const { jobId, way, objective } = pullList.useParams();
+    return (
+      <PullListScreen
+        jobId={Number(jobId)}
+        way={way === 'together' ? 'together' : 'inOrder'}
+        objective={objective === 'largest' ? 'largest' : 'sum'}
+      />
+    );
+  },
+});
+
 const lines = createRoute({ getParentRoute: () => root, path: '/lines', component: LinesScreen });
 
 const parts = createRoute({ getParentRoute: () => root, path: '/stock', component: PartsScreen });
@@ -343,6 +359,7 @@ export const router = createRouter({
     bench,
     reading,
     swapsOfUnit,
+    pullList,
     lines,
     parts,
     newPart,

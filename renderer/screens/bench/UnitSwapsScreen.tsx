@@ -4,6 +4,7 @@ import { useState } from 'react';
 import type { Job } from '../../../app/jobs/jobs.contract.ts';
 import { chanceWords } from '../../../app/packs/chance-words.ts';
 import type { SwapOption, UnitPlan } from '../../../app/packs/packs.contract.ts';
+import { type PulledPlate, pullList } from '../../../app/packs/pull-list.ts';
 import { formatLength } from '../../../app/quantities/format-amount.ts';
 import { RadioGroup } from '../../components/RadioGroup.tsx';
 import { Cell, ColumnHead, RowHead, Table } from '../../components/Table.tsx';
@@ -11,7 +12,7 @@ import { Loaded } from '../../frame/Loaded.tsx';
 import { useOpenShop } from '../../frame/open-shop.ts';
 import { useRead } from '../../rpc/use-read.ts';
 import { BenchPage } from './BenchPage.tsx';
-import { type PulledPlate, pullList } from './pull-list.ts';
+import { keysWhen } from './keys-when.ts';
 import { swapLines } from './swap-words.ts';
 import styles from './UnitSwapsScreen.module.css';
 
@@ -30,6 +31,8 @@ function SwapsOfUnit({ job }: { job: Job }) {
   const [chosen, setWay] = useState<Way | null>(null);
   const plan = useRead('packs.planUnit', { jobId: job.jobId, objective });
   const back = () => void navigate({ to: '/bench', search: { unit: job.jobId } });
+  const print = () =>
+    void navigate({ to: '/bench/$jobId/pull/$way/$objective', params: { jobId: String(job.jobId), way, objective } });
   const found = plan.data ?? null;
   const way = chosen ?? found?.advised ?? 'inOrder';
   return (
@@ -43,7 +46,17 @@ function SwapsOfUnit({ job }: { job: Job }) {
           {found?.gain && <p>{found.gain}</p>}
         </>
       }
-      keys={[{ key: 'B', words: 'Back to the bench', onPress: back }]}
+      keys={[
+        ...keysWhen(
+          (found?.packs ?? []).some((pack) => (pack[way].option?.changes ?? 0) > 0),
+          {
+            key: 'P',
+            words: 'Pull list on paper',
+            onPress: print,
+          },
+        ),
+        { key: 'B', words: 'Back to the bench', onPress: back },
+      ]}
     >
       <Loaded read={plan}>
         {(loaded) =>
@@ -160,9 +173,7 @@ function Lines({ option, isStop, write }: { option: SwapOption; isStop: boolean;
 
 function PullList({ plan, way }: { plan: UnitPlan; way: Way }) {
   const write = useWrite();
-  const { into, out } = pullList(
-    plan.packs.flatMap(({ name, ...pack }) => (pack[way].option ? [{ name, option: pack[way].option }] : [])),
-  );
+  const { into, out } = pullList(plan, way);
   if (into.length === 0) return null;
   return (
     <div className={styles.pull}>

@@ -18,6 +18,7 @@ type PrintedPaperProps = {
 } & (
   | { method: 'jobs.printBuildReport'; of: Input<'jobs.printBuildReport'> }
   | { method: 'jobs.printEstimate'; of: Input<'jobs.printEstimate'> }
+  | { method: 'packs.printPullList'; of: Input<'packs.printPullList'> }
   | { method: 'jobs.printBuildSheet'; of: Input<'jobs.printBuildSheet'> }
   | { method: 'jobs.printBenchSheet'; of: Input<'jobs.printBenchSheet'> }
 );
