@@ -108,9 +108,12 @@ function showIn(page: Page, theme: 'paper' | 'bay'): Promise<void> {
   return page.evaluate(async (name) => {
     document.documentElement.dataset.theme = name;
     // A button fades to its new colour, and is to be judged by the colour it comes to; one that is gone will not. What
-    // runs for ever comes to none.
-    const ending = document.getAnimations().filter((each) => each.effect?.getComputedTiming().endTime !== Infinity);
-    await Promise.allSettled(ending.map(({ finished }) => finished));
+    // is folded away stands still until it is opened, and what runs for ever comes to no colour.
+    const fading = document.getAnimations().filter(({ effect }) => {
+      const isShown = effect instanceof KeyframeEffect && effect.target?.checkVisibility();
+      return isShown && effect.getComputedTiming().endTime !== Infinity;
+    });
+    await Promise.allSettled(fading.map(({ finished }) => finished));
   }, theme);
 }
 
