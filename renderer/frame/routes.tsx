@@ -2,7 +2,6 @@
 import { createHashHistory, createRootRoute, createRoute, createRouter, redirect } from '@tanstack/react-router';
 import { EmptyState } from '../components/EmptyState.tsx';
 import { BenchScreen } from '../screens/bench/BenchScreen.tsx';
-import { PullListScreen } from '../screens/bench/PullListScreen.tsx';
 import { ReadingScreen } from '../screens/bench/ReadingScreen.tsx';
 import { UnitSwapsScreen } from '../screens/bench/UnitSwapsScreen.tsx';
 import { ClutchScreen } from '../screens/clutch/ClutchScreen.tsx';
@@ -32,6 +31,7 @@ import { PapersScreen } from '../screens/jobs/PapersScreen.tsx';
 import { PartsOfJobScreen } from '../screens/jobs/PartsOfJobScreen.tsx';
 import { PhotoScreen } from '../screens/jobs/PhotoScreen.tsx';
 import { PhotosOfJobScreen } from '../screens/jobs/PhotosOfJobScreen.tsx';
+import { PullListScreen } from '../screens/jobs/PullListScreen.tsx';
 import { ReportScreen } from '../screens/jobs/ReportScreen.tsx';
 import { TeardownScreen } from '../screens/jobs/TeardownScreen.tsx';
 import { ShopScreen } from '../screens/shop/ShopScreen.tsx';
