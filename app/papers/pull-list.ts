@@ -1,4 +1,5 @@
 // The pull list: the plates to fetch for all packs of a unit, place by place, and what comes out for them.
+import { type Chart, rect } from '../charts/shapes.ts';
 import type { UnitPlan } from '../packs/packs.contract.ts';
 import { type PulledPlate, pullList } from '../packs/pull-list.ts';
 import { formatLength } from '../quantities/format-amount.ts';
@@ -56,9 +57,12 @@ function platesOf({ plan, way, settings }: PullListFacts): readonly Block[] {
   const write = (length_nm: number) => formatLength(length_nm, settings.lengthUnit, undefined, settings.decimalMark);
   const row = (plate: PulledPlate): Row => ({
     kind: 'row',
-    cells: ['[  ]', plate.label || 'no tag', write(plate.height_nm), `${plate.packName}, ${plate.slotName}`].map(
-      (text, at) => ({ kind: 'words', words: [{ text, strong: at === 2 }] }),
-    ),
+    cells: [
+      { kind: 'chart', chart: tickBox },
+      { kind: 'words', words: [{ text: plate.label || 'no tag' }] },
+      { kind: 'words', words: [{ text: write(plate.height_nm), strong: true }] },
+      { kind: 'words', words: [{ text: `${plate.packName}, ${plate.slotName}` }] },
+    ],
   });
   const places = [...Map.groupBy(into, ({ place }) => place)];
   return [
@@ -74,9 +78,18 @@ function platesOf({ plan, way, settings }: PullListFacts): readonly Block[] {
   ];
 }
 
+const tickSide = 9;
+const tickBox: Chart = {
+  medium: 'paper',
+  width: tickSide,
+  height: tickSide,
+  title: '',
+  shapes: [rect(0, 0, tickSide, tickSide, { stroke: 'mark', strokeWidth: 0.5 })],
+};
+
 function columns(plate: string, where: string, unit: string): Column[] {
   return [
-    { heading: '', align: 'start', width: 'content' },
+    { heading: '', align: 'start', width: tickBox.width },
     { heading: plate, align: 'start', width: 'rest' },
     { heading: unit, align: 'decimal', width: 'content' },
     { heading: where, align: 'start', width: 'rest' },
