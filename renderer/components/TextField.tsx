@@ -20,7 +20,7 @@ export function TextField({ label, hint, refusal, isLabelHidden = false, placeho
       <Field label={label} hint={hint} refusal={refusal} isLabelHidden={isLabelHidden}>
         <span className={styles.line}>
           <Input className={classNames(field.entry)} placeholder={placeholder ?? ''} autoComplete="off" />
-          {unit && <span className="quiet">{unit}</span>}
+          {unit && <span className={styles.unit}>{unit}</span>}
         </span>
       </Field>
     </AriaTextField>
