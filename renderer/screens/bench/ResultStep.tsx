@@ -128,7 +128,7 @@ function Expected({ sentence, suspects }: { sentence: string | null; suspects: r
   if (suspects.length === 0) return <p className="quiet">{sentence}</p>;
   return (
     <>
-      <p>{sentence} That is too far off. Look first at:</p>
+      <p>{sentence} That is farther off than the uncertainty allows. Look first at:</p>
       <ol className={styles.suspects}>
         {suspects.map((suspect) => (
           <li key={suspect}>{suspect}</li>

@@ -14,11 +14,13 @@ export function resultSentence({ evaluation }: Take, { check, words }: Pick<AtCh
   return `${words.full(mean)}${sure}${range}. ${verdictSentence(verdict, check, words)}`;
 }
 
-/** "It should have read 25.5 ± 3.2." once a mock-up was read that the plates had something to say about. */
+/** "Predicted 25.5 ± 3.2, read 26.0." once a mock-up was read that the plates had something to say about. */
 export function expectedSentence(take: Take, at: Pick<AtCheck, 'check' | 'pack' | 'words'>): string | null {
+  const { full } = at.words;
+  const { mean } = take.evaluation;
   const expected = expectedOf(take, at);
-  if (!expected || take.evaluation.mean === null) return null;
-  return `It should have read ${at.words.full(expected.mean_nm)} ± ${at.words.full(expected.expanded_nm)}.`;
+  if (!expected || mean === null) return null;
+  return `Predicted ${full(expected.mean_nm)} ± ${full(expected.expanded_nm)}, read ${full(mean)}.`;
 }
 
 export type NextAct = 'keep it' | 'read it final' | 'what to swap' | 'fit a washer' | 'measure more' | 'read it again';
