@@ -13,6 +13,7 @@ import * as findings from './0010-findings.ts';
 import * as delivery from './0011-delivery.ts';
 import * as pictures from './0012-pictures.ts';
 import * as clutchFigures from './0013-clutch-figures.ts';
+import * as comebacks from './0014-comebacks.ts';
 
 export { applicationId } from './0001-one-unit.ts';
 
@@ -30,4 +31,5 @@ export const migrations: Record<string, Migration> = {
   '0011-delivery': delivery,
   '0012-pictures': pictures,
   '0013-clutch-figures': clutchFigures,
+  '0014-comebacks': comebacks,
 };

@@ -1,6 +1,7 @@
 // Every table there is, joined from the rooms, and the two hands that may touch them.
 import type { Kysely } from 'kysely';
 import type { ClutchTables } from '../clutch/clutch.tables.ts';
+import type { ComebacksTables } from '../comebacks/comebacks.tables.ts';
 import type { CustomersTables } from '../customers/customers.tables.ts';
 import type { GaugesTables } from '../gauges/gauges.tables.ts';
 import type { IndicatorsTables } from '../indicators/indicators.tables.ts';
@@ -24,6 +25,7 @@ export type Tables = ShopTables &
   GaugesTables &
   IndicatorsTables &
   ClutchTables &
+  ComebacksTables &
   ReadingsTables;
 
 /** A hand that can only look. A writing hand can be given wherever this is asked for. */

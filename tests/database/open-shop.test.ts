@@ -214,6 +214,11 @@ describe('what is append-only cannot be changed, not even by replacing', () => {
     'reading_traces',
     'list_answers',
     'clutch_loads',
+    'comebacks',
+    'comeback_cards',
+    'comeback_causes',
+    'units_to_call',
+    'units_called',
   ];
 
   test.each(tables)('%s', async (table) => {
@@ -310,6 +315,14 @@ function fillOneRowOf(connection: Sqlite.Database, table: string, jobId: number)
       (1, ${jobId}, '${'a'.repeat(64)}', '${'b'.repeat(64)}', 4, 3, '', null, 0, null, ${at}, 1, null);
     insert into finding_photos values (1, 1, 1, 1, ${at}, 1);
     insert into finding_lines values (1, 1, ${at}, 1);
+    insert into jobs select 9000, 9000, customer_id, unit_id, revision_id, '', null, null, opened_at, 1
+      from jobs where job_id = ${jobId};
+    insert into comebacks values (1, 9000, ${jobId}, ${at}, 1);
+    insert into comeback_cards values
+      (1, 1, '2026-11-23', 'slips hot', 130000, 'miles', 'ours', 'in warranty', '', 41000, '', '', ${at}, 1);
+    insert into comeback_causes values (1, 1, 'too tight', null, 'suspected', '', ${at}, 1);
+    insert into units_to_call values (1, ${jobId}, 'batch', 'friction B-7', 'Forward', 'burnt in two', ${at}, 1);
+    insert into units_called values (1, 1, 'reached', '', ${at}, 1);
     insert into method_pairs values (1, 'KX3 forward', 'feeler', 'air', 660400, 685800, '26', '27', null, '', ${at}, 1);
   `);
 }

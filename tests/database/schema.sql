@@ -1,3 +1,27 @@
+CREATE VIEW builds_as_delivered as
+select jobs.job_id, jobs.number, jobs.customer_id, jobs.unit_id, jobs.revision_id, family_id,
+  delivered_on, delivery.distance_amount, delivery.distance_unit, in_service_on, months
+from jobs
+join revisions on revisions.revision_id = jobs.revision_id
+join deliveries as delivery on delivery_id =
+  (select max(newest.delivery_id) from deliveries as newest where newest.job_id = jobs.job_id)
+left join warranties on warranty_id =
+  (select max(newest.warranty_id) from warranties as newest where newest.job_id = jobs.job_id)
+where delivered_on is not null;
+
+CREATE VIEW causes_as_known as
+select * from comeback_causes
+where certainty <> 'taken back' and not exists
+  (select 1 from comeback_causes as newer
+   where newer.comeback_id = comeback_causes.comeback_id and newer.cause = comeback_causes.cause
+     and newer.pack_id is comeback_causes.pack_id and newer.comeback_cause_id > comeback_causes.comeback_cause_id);
+
+CREATE VIEW comebacks_as_known as
+select comebacks.job_id, built_job_id, logged_at, logged_by, card.*
+from comebacks join comeback_cards as card on comeback_card_id =
+  (select max(newest.comeback_card_id) from comeback_cards as newest
+   where newest.comeback_id = comebacks.comeback_id);
+
 CREATE VIEW findings_as_known as
 select findings.job_id, finding_cards.*, decision
 from findings
@@ -103,6 +127,30 @@ begin select raise(abort, 'append-only: clutch_loads'); end;
 
 CREATE TRIGGER clutch_loads_no_update before update on clutch_loads
 begin select raise(abort, 'append-only: clutch_loads'); end;
+
+CREATE TRIGGER comeback_cards_no_delete before delete on comeback_cards
+begin select raise(abort, 'append-only: comeback_cards'); end;
+
+CREATE TRIGGER comeback_cards_no_update before update on comeback_cards
+begin select raise(abort, 'append-only: comeback_cards'); end;
+
+CREATE TRIGGER comeback_cards_to_words after insert on comeback_cards
+begin
+  update job_words set words = words || char(10) || new.customer_says || char(10) || new.note
+  where rowid = (select job_id from comebacks where comeback_id = new.comeback_id);
+end;
+
+CREATE TRIGGER comeback_causes_no_delete before delete on comeback_causes
+begin select raise(abort, 'append-only: comeback_causes'); end;
+
+CREATE TRIGGER comeback_causes_no_update before update on comeback_causes
+begin select raise(abort, 'append-only: comeback_causes'); end;
+
+CREATE TRIGGER comebacks_no_delete before delete on comebacks
+begin select raise(abort, 'append-only: comebacks'); end;
+
+CREATE TRIGGER comebacks_no_update before update on comebacks
+begin select raise(abort, 'append-only: comebacks'); end;
 
 CREATE TRIGGER core_settlements_no_delete before delete on core_settlements
 begin select raise(abort, 'append-only: core_settlements'); end;
@@ -335,6 +383,9 @@ begin select raise(abort, 'append-only: mock_ups'); end;
 CREATE TRIGGER mock_ups_no_update before update on mock_ups
 begin select raise(abort, 'append-only: mock_ups'); end;
 
+CREATE TRIGGER mock_ups_off_the_shelf after insert on mock_ups
+begin delete from as_built where job_id = new.job_id; end;
+
 CREATE TRIGGER mock_ups_to_words after insert on mock_ups
 when new.job_id is not null and trim(new.note, char(10)) <> ''
   and not exists (select 1 from job_words where rowid = new.job_id and instr(words, char(10) || new.note) > 0)
@@ -459,6 +510,9 @@ begin select raise(abort, 'append-only: readings'); end;
 CREATE TRIGGER readings_no_update before update on readings
 begin select raise(abort, 'append-only: readings'); end;
 
+CREATE TRIGGER readings_off_the_shelf after insert on readings
+begin delete from as_built where job_id = (select job_id from takes where take_id = new.take_id); end;
+
 CREATE TRIGGER revisions_frozen_delete before delete on revisions
 when exists (select 1 from jobs where jobs.revision_id = old.revision_id)
 begin select raise(abort, 'frozen: revisions'); end;
@@ -491,6 +545,9 @@ begin select raise(abort, 'append-only: spot_notes'); end;
 
 CREATE TRIGGER spot_notes_no_update before update on spot_notes
 begin select raise(abort, 'append-only: spot_notes'); end;
+
+CREATE TRIGGER spot_notes_off_the_shelf after insert on spot_notes
+begin delete from as_built where job_id = (select job_id from takes where take_id = new.take_id); end;
 
 CREATE TRIGGER stage_entries_move_the_job after insert on stage_entries
 begin
@@ -546,12 +603,27 @@ begin select raise(abort, 'append-only: takes'); end;
 CREATE TRIGGER takes_no_update before update on takes
 begin select raise(abort, 'append-only: takes'); end;
 
+CREATE TRIGGER takes_off_the_shelf after insert on takes
+begin delete from as_built where job_id = new.job_id; end;
+
 CREATE TRIGGER takes_to_words after insert on takes
 when new.job_id is not null and trim(new.note, char(10)) <> ''
   and not exists (select 1 from job_words where rowid = new.job_id and instr(words, char(10) || new.note) > 0)
 begin
   update job_words set words = words || char(10) || new.note where rowid = new.job_id;
 end;
+
+CREATE TRIGGER units_called_no_delete before delete on units_called
+begin select raise(abort, 'append-only: units_called'); end;
+
+CREATE TRIGGER units_called_no_update before update on units_called
+begin select raise(abort, 'append-only: units_called'); end;
+
+CREATE TRIGGER units_to_call_no_delete before delete on units_to_call
+begin select raise(abort, 'append-only: units_to_call'); end;
+
+CREATE TRIGGER units_to_call_no_update before update on units_to_call
+begin select raise(abort, 'append-only: units_to_call'); end;
 
 CREATE TRIGGER warranties_no_delete before delete on warranties
 begin select raise(abort, 'append-only: warranties'); end;
@@ -570,6 +642,33 @@ CREATE TABLE approvals (
   recorded_at text not null,
   recorded_by integer not null references people
 ) strict;
+
+CREATE TABLE as_built (
+  job_id integer primary key references jobs,
+  reckoning integer not null,
+  builder integer references people
+) strict;
+
+CREATE TABLE as_built_checks (
+  job_id integer not null references as_built on delete cascade,
+  check_id integer not null references checks,
+  take_id integer not null references takes,
+  amount real,
+  lowest real,
+  highest real,
+  expanded real,
+  verdict text not null check (verdict in ('in', 'tight', 'loose', 'too close to call', 'not judged')),
+  outside_by real,
+  primary key (job_id, check_id)
+) strict, without rowid;
+
+CREATE TABLE as_built_packs (
+  job_id integer not null references as_built on delete cascade,
+  pack_id integer not null references packs,
+  mock_ups integer not null check (mock_ups >= 0),
+  reused_plates integer not null check (reused_plates >= 0),
+  primary key (job_id, pack_id)
+) strict, without rowid;
 
 CREATE TABLE batches (
   batch_id integer primary key,
@@ -686,6 +785,44 @@ CREATE TABLE clutch_loads (
   reason text not null,
   stated_at text not null,
   stated_by integer not null references people
+) strict;
+
+CREATE TABLE comeback_cards (
+  comeback_card_id integer primary key,
+  comeback_id integer not null references comebacks,
+  came_back_on text not null check (came_back_on glob '[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]'),
+  customer_says text not null,
+  distance_amount integer check (distance_amount >= 0),
+  distance_unit text check (distance_unit in ('miles', 'km', 'passes')),
+  outcome text not null check (outcome in ('not known yet', 'ours', 'not our part', 'no fault found', 'logged by mistake')),
+  covered text not null check (covered in ('not decided yet', 'in warranty', 'out of goodwill', 'not covered')),
+  covered_note text not null,
+  cost_cents integer check (cost_cents >= 0),
+  note text not null,
+  reason text not null,
+  written_at text not null,
+  written_by integer not null references people,
+  check ((distance_amount is null) = (distance_unit is null))
+) strict;
+
+CREATE TABLE comeback_causes (
+  comeback_cause_id integer primary key,
+  comeback_id integer not null references comebacks,
+  cause text not null check (cause <> ''),
+  pack_id integer references packs,
+  certainty text not null check (certainty in ('known', 'suspected', 'not found', 'taken back')),
+  note text not null,
+  written_at text not null,
+  written_by integer not null references people
+) strict;
+
+CREATE TABLE comebacks (
+  comeback_id integer primary key,
+  job_id integer not null unique references jobs,
+  built_job_id integer not null references jobs,
+  logged_at text not null,
+  logged_by integer not null references people,
+  check (job_id <> built_job_id)
 ) strict;
 
 CREATE TABLE core_settlements (
@@ -1562,6 +1699,26 @@ CREATE TABLE units (
   use text not null check (use in ('street', 'tow', 'competition'))
 ) strict;
 
+CREATE TABLE units_called (
+  unit_called_id integer primary key,
+  unit_to_call_id integer not null references units_to_call,
+  came_of_it text not null check (came_of_it in ('reached', 'not reached', 'comes in', 'looked at', 'taken off')),
+  note text not null,
+  called_at text not null,
+  called_by integer not null references people
+) strict;
+
+CREATE TABLE units_to_call (
+  unit_to_call_id integer primary key,
+  job_id integer not null references jobs,
+  shares text not null check (shares in ('batch', 'plate', 'gauge', 'finding', 'other')),
+  what text not null check (what <> ''),
+  what_to_check text not null,
+  reason text not null check (reason <> ''),
+  added_at text not null,
+  added_by integer not null references people
+) strict;
+
 CREATE TABLE warranties (
   warranty_id integer primary key,
   job_id integer not null references jobs,
@@ -1578,6 +1735,8 @@ CREATE TABLE warranties (
 
 CREATE INDEX approvals_of_estimate on approvals (estimate_id);
 
+CREATE INDEX as_built_checks_by_check on as_built_checks (check_id);
+
 CREATE INDEX batches_of_kit_batch on batches (kit_batch_id);
 
 CREATE INDEX batches_of_part on batches (part_id);
@@ -1589,6 +1748,12 @@ CREATE INDEX can_movements_of_can on can_movements (can_id);
 CREATE UNIQUE INDEX can_movements_taken_back on can_movements (takes_back_id) where takes_back_id is not null;
 
 CREATE INDEX clutch_loads_of_job on clutch_loads (job_id);
+
+CREATE INDEX comeback_cards_of_comeback on comeback_cards (comeback_id);
+
+CREATE INDEX comeback_causes_of_comeback on comeback_causes (comeback_id);
+
+CREATE INDEX comebacks_of_build on comebacks (built_job_id);
 
 CREATE INDEX cores_of_job on cores (job_id);
 
@@ -1676,6 +1841,10 @@ CREATE INDEX takes_of_method on takes (method);
 
 CREATE INDEX units_by_serial on units (serial collate nocase);
 
+CREATE INDEX units_called_of_unit on units_called (unit_to_call_id);
+
 CREATE INDEX units_of_family on units (family_id);
+
+CREATE INDEX units_to_call_by_job on units_to_call (job_id);
 
 CREATE INDEX warranties_of_job on warranties (job_id);
