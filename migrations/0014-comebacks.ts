@@ -6,16 +6,18 @@ import { appendOnly } from './append-only.ts';
 const day = "glob '[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]'";
 
 const comebacks = [
-  // The ticket a unit came back on, and the build it is held against.
+  // The ticket a unit came back on, and the build it is held against. A ticket logged by mistake against one build may
+  // be held against another.
   `create table comebacks (
   comeback_id integer primary key,
-  job_id integer not null unique references jobs,
+  job_id integer not null references jobs,
   built_job_id integer not null references jobs,
   logged_at text not null,
   logged_by integer not null references people,
   check (job_id <> built_job_id)
 ) strict`,
   'create index comebacks_of_build on comebacks (built_job_id)',
+  'create index comebacks_by_job on comebacks (job_id)',
   ...appendOnly('comebacks'),
   // Each row is the whole card; the newest counts.
   `create table comeback_cards (

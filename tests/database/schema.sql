@@ -818,7 +818,7 @@ CREATE TABLE comeback_causes (
 
 CREATE TABLE comebacks (
   comeback_id integer primary key,
-  job_id integer not null unique references jobs,
+  job_id integer not null references jobs,
   built_job_id integer not null references jobs,
   logged_at text not null,
   logged_by integer not null references people,
@@ -1752,6 +1752,8 @@ CREATE INDEX clutch_loads_of_job on clutch_loads (job_id);
 CREATE INDEX comeback_cards_of_comeback on comeback_cards (comeback_id);
 
 CREATE INDEX comeback_causes_of_comeback on comeback_causes (comeback_id);
+
+CREATE INDEX comebacks_by_job on comebacks (job_id);
 
 CREATE INDEX comebacks_of_build on comebacks (built_job_id);
 
