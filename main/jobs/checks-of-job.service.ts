@@ -2,7 +2,7 @@
 import { checksWithin } from '../../app/jobs/extent.ts';
 import type { CheckOfJob, Standing } from '../../app/jobs/jobs.contract.ts';
 import type { Take } from '../../app/readings/readings.contract.ts';
-import type { SavedCheck } from '../../app/specs/specs.contract.ts';
+import { standingTake } from '../../app/readings/standing-take.ts';
 import type { Reading } from '../database/tables.ts';
 import { takesOfJob } from '../readings/readings.service.ts';
 import { listChecks } from '../specs/specs.repository.ts';
@@ -31,15 +31,6 @@ export async function checksOfJob(reading: Reading, jobId: number, revisionId: n
       override: holds ? { by: override.initials, reason: override.reason, at: override.overridden_at } : null,
     };
   });
-}
-
-/** The newest take that was read the way the spec means; only when there is none, the newest of another way. */
-function standingTake(takes: readonly Take[], check: SavedCheck): Take | undefined {
-  // That it would not hold air is a result too, even when no line could be read.
-  const read = takes.filter(
-    (take) => take.readings.length > 0 || take.notes.some((note) => note.what === 'will not hold air'),
-  );
-  return read.findLast((take) => take.method === check.method) ?? read.at(-1);
 }
 
 function standingOf(take: Take | undefined): Standing | null {
