@@ -2,6 +2,7 @@
 import { accept, type Result, refuse } from '../base/result.ts';
 import { decimalsOf, roundToDecimals } from '../quantities/decimals.ts';
 import { type BudgetLine, rectangular, roundingOf } from '../statistics/uncertainty-budget.ts';
+import { baseOnPumpLine, handForceLine, permittedErrorLine, resolutionLine } from './budget-lines.ts';
 import type { Repeatability } from './repeatability.ts';
 import { type SpotSummary, summariseSpots } from './values-at-spots.ts';
 
@@ -96,11 +97,11 @@ export function airLines(method: Omit<AirMethod, 'repeatability' | 'coverage'>):
     degreesOfFreedom: Number.POSITIVE_INFINITY,
   });
   return [
-    typeB('hand force on the push', rectangular(method.handForceHalfWidth)),
-    typeB('dial base on the pump', rectangular(method.baseOnPumpHalfWidth)),
-    typeB('dial resolution', dialRounding(method.dialResolution)),
+    typeB(handForceLine, rectangular(method.handForceHalfWidth)),
+    typeB(baseOnPumpLine, rectangular(method.baseOnPumpHalfWidth)),
+    typeB(resolutionLine, dialRounding(method.dialResolution)),
     // A permitted error of indication is stated for a travel, so it holds once for the difference. GUM F.2.2.2, 4.3.7.
-    typeB('dial permitted error', rectangular(method.dialPermittedError)),
+    typeB(permittedErrorLine, rectangular(method.dialPermittedError)),
   ];
 }
 

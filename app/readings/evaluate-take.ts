@@ -5,28 +5,26 @@ import type { Settings } from '../shop/shop.contract.ts';
 import type { Check, ReadingMethod } from '../specs/spec-sheet.ts';
 import { meanOf } from '../statistics/summary.ts';
 import type { BudgetLine } from '../statistics/uncertainty-budget.ts';
-import { enoughPairs } from './feeler-bias.ts';
-import type { FirstHarmonic } from './first-harmonic.ts';
-import { boundsOf, judgeTake, type Sureness } from './judge-take.ts';
 import {
   feelerBiasLine,
   leafLine,
   micrometerLine,
   offSquareLine,
   permittedErrorLine,
-  readQuality,
-} from './method-budget.ts';
+  repeatabilityLine,
+} from './budget-lines.ts';
+import { decideSentence } from './decide-words.ts';
+import { enoughPairs } from './feeler-bias.ts';
+import type { FirstHarmonic } from './first-harmonic.ts';
+import { judgeTake } from './judge-take.ts';
+import { readQuality } from './method-budget.ts';
 import type { Evaluation, Setup } from './readings.contract.ts';
+import { repeatabilityOfRepeats } from './repeatability.ts';
 import type { FeelerFigures, TakeFigures } from './take-figures.ts';
 import { type TypedReading, valueOfReading } from './typed-line.ts';
-import {
-  type ReadQuality,
-  repeatabilityLine,
-  summariseSpots,
-  type Uncertainty,
-  uncertaintyOfMean,
-} from './values-at-spots.ts';
+import { type ReadQuality, summariseSpots, surenessAt } from './values-at-spots.ts';
 import { nameVariant } from './variant.ts';
+import { whatWouldDecide } from './what-would-decide.ts';
 
 export type TakeToEvaluate = {
   readonly check: Check;
@@ -46,8 +44,6 @@ type SpotReads = { readonly spot: number; readonly readings: TypedReading[]; rea
 
 /** Beyond this chance of arising from repeat scatter alone, a tilt is not called cocked. */
 const cockedChance = 0.05;
-/** More reads than this nobody takes at one check. */
-const mostMoreReads = 12;
 
 /** Amounts in base units of the check's quantity. A take that holds nothing to judge yet is "not judged". */
 export function evaluateTake(take: TakeToEvaluate): Evaluation {
@@ -55,25 +51,28 @@ export function evaluateTake(take: TakeToEvaluate): Evaluation {
   const full = spots.filter((spot) => spot.values.length > 0);
   const isAirOnly = spots.length > 0 && full.length === 0;
   if (full.length === 0) return notJudged(take, spots, whyNothing(take, isAirOnly));
-  const quality = qualityOf(take, full);
+  const stated = qualityOf(take, full);
+  const repeatability = stated.repeatability ?? repeatabilityOfRepeats(full.map(({ values }) => values));
+  const quality = { ...stated, repeatability };
+  const readsAtSpots = full.map(({ values }) => values.length);
   const summary = summariseSpots(
     full.map(({ spot, values }) => ({ degrees: degreesOf(take, spot), values })),
     quality,
   );
   const { mean, min, max, means } = summary;
   const ofMean = summary.uncertainty.known ? summary.uncertainty : undefined;
-  const fewestReads = Math.min(...full.map((spot) => spot.values.length));
-  const ofSpot = uncertaintyOfMean([fewestReads], quality);
-  const judged = judgeTake(
-    take.check,
-    { mean, min, max, ofMean: surenessOf(summary.uncertainty), ofSpot: surenessOf(ofSpot) },
-    take.figures.decisionRule,
-  );
+  const { decisionRule } = take.figures;
+  const judged = judgeTake(take.check, { mean, min, max, ...surenessAt(readsAtSpots, quality) }, decisionRule);
   const variant = take.check.limits.kind === 'variants' ? nameVariant(mean, take.check) : undefined;
   const verdict = variant?.ok
     ? { word: 'in' as const, by: null, probabilityConforming: null, reason: variant.value }
     : judged.verdict;
   const harmonic = summary.harmonic && tiltOf(summary.harmonic);
+  const close = { check: take.check, rule: decisionRule, mean, min, max, readsAtSpots, quality };
+  const decides =
+    verdict.word === 'too close to call'
+      ? whatWouldDecide({ ...close, isLearning: stated.repeatability === null })
+      : null;
   return {
     spots: evaluatedSpots(take, spots),
     mean,
@@ -87,7 +86,7 @@ export function evaluateTake(take: TakeToEvaluate): Evaluation {
     expanded: ofMean?.expanded ?? null,
     budget: ofMean?.lines.map((line) => budgetLine(take, line)) ?? [],
     feelerBias: feelerBiasOf(take.figures, mean),
-    decisionRule: take.figures.decisionRule,
+    decisionRule,
     unevenLimit_nm: take.figures.unevenLimit_nm,
     verdict,
     acceptance: judged.acceptance,
@@ -99,7 +98,7 @@ export function evaluateTake(take: TakeToEvaluate): Evaluation {
       cocked: harmonic?.isCocked ? summary.harmonic : null,
       isSure: ofMean !== undefined,
     }),
-    whatWouldDecide: verdict.word === 'too close to call' ? whatWouldDecide(take, mean, quality, full) : null,
+    whatWouldDecide: decides && decideSentence(decides, { unit: unitOf(take), decimalMark: take.settings.decimalMark }),
     asks: asksOf(take, full, means),
   };
 }
@@ -174,12 +173,6 @@ function feelerBiasOf({ feeler }: TakeFigures, mean: number): Evaluation['feeler
   if (!feeler) return null;
   const bias = feeler.bias?.value ?? null;
   return { pairs: feeler.pairs, bias, meanAsRead: mean + (bias ?? 0) };
-}
-
-function surenessOf(uncertainty: Uncertainty): Sureness | null {
-  return uncertainty.known
-    ? { standardUncertainty: uncertainty.combined, coverageFactor: uncertainty.coverageFactor }
-    : null;
 }
 
 function tiltOf({ amplitude, loosestAtDegrees, probabilityByChance }: FirstHarmonic): Evaluation['harmonic'] {
@@ -259,27 +252,6 @@ function cockedSentence(
 ): string {
   const times = Math.max(1, Math.round(1000 * (probabilityByChance ?? 0)));
   return `Cocked: tilted by ${shown(take, amplitude)}, loosest at ${Math.round(loosestAtDegrees ?? 0)}°; repeat scatter alone would show as much ${times} times in 1000. It is confirmed if it stays put when the plates are turned.`;
-}
-
-// More reads shrink only the scatter; when the rest alone is too much, the largest line is what to work on.
-function whatWouldDecide(
-  take: TakeToEvaluate,
-  mean: number,
-  quality: ReadQuality,
-  full: readonly SpotReads[],
-): string | null {
-  if (!quality.repeatability) return null;
-  const { lower, upper } = boundsOf(take.check.limits);
-  const distance = Math.min(...[lower, upper].flatMap((limit) => (limit === null ? [] : [Math.abs(mean - limit)])));
-  const reads = full.reduce((sum, spot) => sum + spot.values.length, 0);
-  for (let more = 1; more <= mostMoreReads; more += 1) {
-    const sure = uncertaintyOfMean(new Array(reads + more).fill(1), quality);
-    if (sure.known && sure.expanded <= distance) {
-      return `${more} more ${more === 1 ? 'read' : 'reads'} like these would decide it.`;
-    }
-  }
-  const [largest] = quality.fixedLines.toSorted((a, b) => b.standardUncertainty - a.standardUncertainty);
-  return largest ? `More reads would not decide it: work on the ${largest.name}.` : null;
 }
 
 function whyNothing({ willNotHold }: TakeToEvaluate, isAirOnly: boolean): string {

@@ -1,6 +1,16 @@
 // What one reading by each method is worth: the lines of its uncertainty budget besides the number itself.
 import type { ReadingMethod } from '../specs/spec-sheet.ts';
 import { type BudgetLine, rectangular } from '../statistics/uncertainty-budget.ts';
+import {
+  betweenLeavesLine,
+  feelerBiasLine,
+  leafLine,
+  micrometerLine,
+  offSquareLine,
+  permittedErrorLine,
+  resolutionLine,
+  waveringLine,
+} from './budget-lines.ts';
 import { airLines, dialRounding } from './clearance-by-air.ts';
 import type { Setup } from './readings.contract.ts';
 import type { FeelerFigures, GaugeFigures, TakeFigures } from './take-figures.ts';
@@ -9,15 +19,6 @@ import type { ReadQuality } from './values-at-spots.ts';
 
 /** JCGM 100:2008 6.2.2: about 95 of 100. */
 const coverage = 0.95;
-
-/** The line of a feeler reading that was put in terms of air. */
-export const feelerBiasLine = 'feeler bias';
-
-/** The lines that the gauge itself brings. */
-export const permittedErrorLine = 'dial permitted error';
-export const leafLine = 'leaf permitted error';
-export const micrometerLine = 'micrometer';
-export const offSquareLine = 'dial out of square';
 
 /** What one reading by this method is worth by the figures the take leans on, in nanometres. */
 export function readQuality(
@@ -51,7 +52,7 @@ function linesOfMethod(method: ReadingMethod, figures: TakeFigures, setup: Setup
       });
     case 'dial':
       return [
-        typeB('dial resolution', dialRounding(figures.dialResolution_nm)),
+        typeB(resolutionLine, dialRounding(figures.dialResolution_nm)),
         typeB(permittedErrorLine, rectangular(permittedError ?? 0)),
       ];
     case 'direct':
@@ -86,7 +87,7 @@ function biasLines(feeler: FeelerFigures | null): BudgetLine[] {
 
 function linesOfReadings(method: ReadingMethod, readings: readonly TypedReading[]): BudgetLine[] {
   const widest = Math.max(0, ...readings.map(halfWidthOf));
-  return [typeB(method === 'feeler' ? 'between the leaves' : 'wavering needle', rectangular(widest))];
+  return [typeB(method === 'feeler' ? betweenLeavesLine : waveringLine, rectangular(widest))];
 }
 
 function typeB(name: string, standardUncertainty: number): BudgetLine {

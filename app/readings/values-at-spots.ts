@@ -1,7 +1,9 @@
 // Values read at spots around a part: their mean, how uneven they are, how the part is tilted, and how sure the mean is.
 import { meanOf } from '../statistics/summary.ts';
 import { type BudgetLine, type CombinedUncertainty, combine } from '../statistics/uncertainty-budget.ts';
+import { repeatabilityLine } from './budget-lines.ts';
 import { type FirstHarmonic, fitFirstHarmonic } from './first-harmonic.ts';
+import type { Sureness } from './judge-take.ts';
 import { type Repeatability, repeatabilityOfRepeats } from './repeatability.ts';
 
 /** Repeats at one place; `degrees` from the mark, null where the place is not known. At least one value. */
@@ -32,9 +34,6 @@ export type ReadQuality = {
   readonly standsAlone: boolean;
   readonly coverage: number;
 };
-
-/** The line of the budget that more reads shrink. */
-export const repeatabilityLine = 'repeatability';
 
 /** At least one spot. Any one unit throughout. Differences from spot to spot are the part's, not the mean's error. */
 export function summariseSpots(spots: readonly SpotValues[], quality: ReadQuality): SpotSummary {
@@ -83,4 +82,21 @@ export function uncertaintyOfMean(readsAtSpots: readonly number[], quality: Read
   return combined.ok
     ? { known: true, ...combined.value }
     : { known: false, reason: 'The repeats do not scatter at all and nothing else is stated.' };
+}
+
+/** How sure the mean is, and one spot by itself: as if it had been read as often as the least read one. */
+export function surenessAt(
+  readsAtSpots: readonly number[],
+  quality: ReadQuality,
+): { readonly ofMean: Sureness | null; readonly ofSpot: Sureness | null } {
+  return {
+    ofMean: surenessOf(uncertaintyOfMean(readsAtSpots, quality)),
+    ofSpot: surenessOf(uncertaintyOfMean([Math.min(...readsAtSpots)], quality)),
+  };
+}
+
+function surenessOf(uncertainty: Uncertainty): Sureness | null {
+  return uncertainty.known
+    ? { standardUncertainty: uncertainty.combined, coverageFactor: uncertainty.coverageFactor }
+    : null;
 }

@@ -182,12 +182,28 @@ describe('in, tight, loose or too close to call', () => {
     expect(evaluate(check, around('4 13', '4 23', '4 25', '4 23')).verdict.word).toBe(word);
   });
 
+  // 28.55 lies 1.45 from its limit. u² = 0.49 / n + 1/3 + 2/12 asks for n = 11 reads: 1.96 × √0.5445 = 1.446. With half the
+  // hand 1.96 × √(0.1225 + 1/12 + 2/12) = 1.20, with half the dial 1.96 × √(0.1225 + 1/3 + 1/24) = 1.38.
   test('too close to call says what would decide it', () => {
     const close = evaluate(checkWith(range(20, 30)), around('4 24.55', '4 24.55', '4 24.55', '4 24.55'));
     expect(close.verdict.word).toBe('too close to call');
-    expect(close.whatWouldDecide).toMatch(/^\d+ more reads like these would decide it\.$/);
-    const hopeless = evaluate(checkWith(range(20, 30)), around('4 26'));
-    expect(hopeless.whatWouldDecide).toBe('More reads would not decide it: work on the hand force on the push.');
+    expect(close.whatWouldDecide).toBe(
+      'If it stays there, 7 more reads would decide it, or a push held to ± 0.5 instead of ± 1, or a dial read to 0.5 instead of 1.',
+    );
+  });
+
+  test('on its limit nothing would decide it', () => {
+    expect(evaluate(checkWith(range(20, 30)), around('4 26')).whatWouldDecide).toBe(
+      'It sits on the limit: no sharper reading at this bench would decide it.',
+    );
+  });
+
+  // 29.2 lies 0.8 from its limit: the hand halved and the dial to tenths leave 1.96 × √(0.49 / n + 1/12 + 1/600) ≤ 0.8 from
+  // n = 7 on, six more than the one there is; without either of them no number of reads is enough.
+  test('what no one thing would decide says what would together', () => {
+    expect(evaluate(checkWith(range(20, 30), { spots: 1 }), around('4 25.2')).whatWouldDecide).toBe(
+      'No one thing would decide it; a push held to ± 0.5 instead of ± 1, a dial read to 0.1 instead of 1 and 6 more reads together would.',
+    );
   });
 
   test('a pressure out of its band is low or high, not tight or loose', () => {
