@@ -2,6 +2,7 @@
 import { type UseMutationResult, useMutation, useQueryClient } from '@tanstack/react-query';
 import type { Input, Output } from '../../app/contract/contract.ts';
 import { call, type WriteName } from './client.ts';
+import { readAgain } from './query-client.ts';
 
 export type Write<M extends WriteName> = UseMutationResult<Output<M>, Error, Input<M>>;
 
@@ -13,6 +14,6 @@ export function useWrite<M extends WriteName>(method: M): Write<M> {
   const queryClient = useQueryClient();
   return useMutation<Output<M>, Error, Input<M>>({
     mutationFn: (input) => call(method, input),
-    onSuccess: () => queryClient.invalidateQueries(),
+    onSuccess: () => readAgain(queryClient),
   });
 }

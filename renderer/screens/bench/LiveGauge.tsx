@@ -40,7 +40,10 @@ export function LiveGauge({ line, wanted, spotKey, now, refusedAt, children }: L
     { label: 'pressed', value: seen.pressed_nm },
     { label: 'air', value: seen.air_nm },
   ].flatMap(({ label, value }) => (value === null ? [] : [{ label, value }]));
-  const trace = { samples: samples.map(({ at_ms, value_nm }) => ({ at_ms, value: value_nm })), span_ms, levels };
+  // More is kept than is drawn, and this runs many times a second.
+  const before = samples.findLastIndex(({ at_ms }) => at_ms < (latest?.at_ms ?? 0) - span_ms);
+  const shown = samples.slice(before + 1).map(({ at_ms, value_nm }) => ({ at_ms, value: value_nm }));
+  const trace = { samples: shown, span_ms, levels };
   return (
     <section className={styles.live} aria-label={`Gauge ${line.name}`}>
       <div className={styles.now}>

@@ -79,10 +79,9 @@ export function ReadStep({ step, go }: { step: Extract<Step, { at: 'read' }>; go
     setup,
     isZeroedAgain,
     write: async (typed, meaning, heard) => {
-      const takeId =
-        take?.takeId ?? (plan && (await acts.start(choosesGauge ? { ...plan, gaugeId: choice.gaugeId } : plan)));
-      if (!takeId) return;
-      const after = await acts.record({ takeId, spot, typed, isZeroedAgain, meaning, heard });
+      const of = take ?? (plan && (choosesGauge ? { ...plan, gaugeId: choice.gaugeId } : plan));
+      if (!of) return;
+      const after = await acts.record(of, { spot, typed, isZeroedAgain, meaning, heard });
       if (habits.hasSounds) soundOf(after, spot);
       goBackTo(null);
       setZeroedAgain(false);

@@ -3,6 +3,7 @@ import { useQueryClient } from '@tanstack/react-query';
 import type { HeardTrace } from '../../../app/indicators/indicators.contract.ts';
 import type { NoteKind, Take } from '../../../app/readings/readings.contract.ts';
 import { call } from '../../rpc/client.ts';
+import { beforeReadingAgain } from '../../rpc/query-client.ts';
 import { useWrite } from '../../rpc/use-write.ts';
 import { useAtCheck } from './at-check.ts';
 import type { ReadingPlan } from './reading-plan.ts';
@@ -26,26 +27,30 @@ export function useReadingActs() {
     note,
     by,
   });
-  // The hand must not wait for the next prompt until everything else on the screen was read again.
-  const show = (take: Take): Take => {
-    queryClient.setQueryData<Take[]>(['readings.listTakes', of], (takes) =>
-      takes?.map((each) => (each.takeId === take.takeId ? take : each)),
-    );
-    void queryClient.invalidateQueries();
-    return take;
-  };
+  const queryKey = ['readings.listTakes', of];
+  // The next prompt comes from the write's own answer; everything else on the screen is read again behind it.
+  const show = (write: () => Promise<{ readonly take: Take }>): Promise<Take> =>
+    beforeReadingAgain(queryClient, async () => {
+      // What was asked before this line came would take it off the screen again.
+      void queryClient.cancelQueries({ queryKey });
+      const { take } = await write();
+      queryClient.setQueryData<Take[]>(queryKey, (takes) => takes && withTake(takes, take));
+      return take;
+    });
   return {
     error: starting.error ?? noting.error,
-    async start(plan: ReadingPlan): Promise<number> {
-      return (await starting.mutateAsync(beginning(plan))).takeId;
-    },
-    async record(
-      line: Line & { readonly takeId: number; readonly spot: number; readonly heard: HeardTrace | null },
+    /** A line of a take, or the first line of a plan, which begins it. */
+    record(
+      of: { readonly takeId: number } | ReadingPlan,
+      line: Line & { readonly spot: number; readonly heard: HeardTrace | null },
     ): Promise<Take> {
-      return show((await call('readings.recordReading', { ...line, by })).take);
+      return show(async () => {
+        const { takeId } = 'takeId' in of ? of : await call('readings.startTake', beginning(of));
+        return call('readings.recordReading', { ...line, takeId, by });
+      });
     },
-    async supersede(line: Line & { readonly readingId: number; readonly reason: string }): Promise<Take> {
-      return show((await call('readings.supersedeReading', { ...line, by })).take);
+    supersede(line: Line & { readonly readingId: number; readonly reason: string }): Promise<Take> {
+      return show(() => call('readings.supersedeReading', { ...line, by }));
     },
     /** From a key: begins the take, then goes on; a failure stands in `error`. */
     startThen(plan: ReadingPlan, goOn: () => void): void {
@@ -57,4 +62,9 @@ export function useReadingActs() {
       noting.mutate({ takeId, spot, what, by }, { onSuccess: goOn });
     },
   };
+}
+
+function withTake(takes: readonly Take[], take: Take): Take[] {
+  const isKnown = takes.some(({ takeId }) => takeId === take.takeId);
+  return isKnown ? takes.map((each) => (each.takeId === take.takeId ? take : each)) : [...takes, take];
 }
