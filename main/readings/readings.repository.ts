@@ -101,7 +101,7 @@ export async function lastSetup(reading: Reading, jobId: number, checkId: number
   return row && setupOfRow(row);
 }
 
-function setupOfRow(row: Omit<SetupsTable, 'setup_id'>): Setup {
+export function setupOfRow(row: Omit<SetupsTable, 'setup_id'>): Setup {
   return {
     dialBase: row.dial_base,
     isPistonSeated: row.is_piston_seated === 1,

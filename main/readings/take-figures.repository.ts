@@ -4,6 +4,7 @@ import type { PooledMethod, TakeFigures } from '../../app/readings/take-figures.
 import type { Reading, Writing } from '../database/tables.ts';
 import { findGaugeOfTake } from '../gauges/take-gauges.repository.ts';
 import { typedReadingOf } from './readings.repository.ts';
+import type { TakeFiguresTable } from './readings.tables.ts';
 
 /**
  * How far back a shop's own repeats are looked for: the newest takes with a repeat, among the newest takes there are.
@@ -46,6 +47,13 @@ export async function getTakeFigures(reading: Reading, takeId: number): Promise<
     .selectAll()
     .where('take_id', '=', takeId)
     .executeTakeFirstOrThrow();
+  return figuresOfRow(row, gauge);
+}
+
+export function figuresOfRow(
+  row: TakeFiguresTable,
+  gauge: { tag: string; permitted_error_amount: number | null; off_square_degrees: number } | undefined,
+): TakeFigures {
   const bias_nm = row.feeler_bias_nm;
   return {
     repeatability:

@@ -1,0 +1,85 @@
+// Puts delivered builds on the shelf: each check with its standing take judged, each pack with its mock-ups, and who
+// built it. What a ticket says of its job and what the shelf says of its build are the same figures.
+import { evaluateTake } from '../../app/readings/evaluate-take.ts';
+import { standingTake } from '../../app/readings/standing-take.ts';
+import type { SavedCheck } from '../../app/specs/specs.contract.ts';
+import type { Reading, Writing } from '../database/tables.ts';
+import { type TakeOfJob, takesOfJobs } from '../readings/takes-of-jobs.repository.ts';
+import { getSettings } from '../shop/shop.service.ts';
+import { listChecks } from '../specs/specs.repository.ts';
+import * as repository from './as-built.repository.ts';
+
+/** Raised whenever the same readings would be reckoned to other figures; what an earlier one filled is done anew. */
+export const reckoning = 1;
+
+/** So many builds are read, judged and written at once: a tenth of a second, and a short wait for whoever writes. */
+export const buildsAtOnce = 100;
+
+/** The delivered builds that have no figures, oldest first. */
+export function missingBuilds(reading: Reading): Promise<number[]> {
+  return repository.missingJobIds(reading, reckoning);
+}
+
+/** Fills the figures of these builds in one go, in place of what stood there. */
+export async function reckonBuilds(writing: Writing, jobIds: readonly number[]): Promise<void> {
+  if (jobIds.length === 0) return;
+  const settings = await getSettings(writing);
+  const takes = Map.groupBy(await takesOfJobs(writing, jobIds), (take) => take.jobId);
+  const jobs = await repository.revisionsOfJobs(writing, jobIds);
+  const checks = await checksOfRevisions(writing, new Set(jobs.map((job) => job.revision_id)));
+  const standing = jobs.map((job) => {
+    const ofJob = takes.get(job.job_id) ?? [];
+    const byCheck = Map.groupBy(ofJob, (take) => take.checkId);
+    const each = (checks.get(job.revision_id) ?? []).flatMap((check) => {
+      const take = standingTake(byCheck.get(check.checkId) ?? [], check);
+      return take ? [{ check, take }] : [];
+    });
+    return { jobId: job.job_id, builder: builderOf(ofJob), each };
+  });
+  await repository.putOnShelf(writing, jobIds, {
+    builds: standing.map(({ jobId, builder }) => ({ job_id: jobId, reckoning, builder })),
+    checks: standing.flatMap(({ jobId, each }) =>
+      each.map(({ check, take }) => {
+        const isHeld = take.notes.every(({ what }) => what !== 'will not hold air');
+        const { mean, min, max, expanded, verdict } = evaluateTake({ ...take, check, settings, willNotHold: !isHeld });
+        return {
+          job_id: jobId,
+          check_id: check.checkId,
+          take_id: take.takeId,
+          amount: mean,
+          lowest: min,
+          highest: max,
+          expanded,
+          verdict: verdict.word,
+          outside_by: verdict.by,
+        };
+      }),
+    ),
+    packs: await repository.mockUpsOfJobs(writing, jobIds),
+  });
+}
+
+async function checksOfRevisions(
+  reading: Reading,
+  revisionIds: ReadonlySet<number>,
+): Promise<Map<number, SavedCheck[]>> {
+  const checks = new Map<number, SavedCheck[]>();
+  for (const revisionId of revisionIds) checks.set(revisionId, await listChecks(reading, revisionId));
+  return checks;
+}
+
+/**
+ * Who read most of the final takes, and of equally many whoever read the last; where there is no final take, of all.
+ * null where nothing was read.
+ */
+function builderOf(takes: readonly TakeOfJob[]): number | null {
+  const read = takes.filter((take) => take.readings.length > 0);
+  const final = read.filter((take) => take.phase === 'final');
+  const counted = new Map<number, number>();
+  let builder: number | null = null;
+  for (const { startedBy } of final.length > 0 ? final : read) {
+    counted.set(startedBy, (counted.get(startedBy) ?? 0) + 1);
+    if (builder === null || counted.get(startedBy)! >= counted.get(builder)!) builder = startedBy;
+  }
+  return builder;
+}
