@@ -1,6 +1,7 @@
 // What the renderer may ask of main, and nothing else. Each room brings its own methods; this file only joins them.
 import type { z } from 'zod';
 import { clutchContract } from '../clutch/clutch.contract.ts';
+import { comebacksContract } from '../comebacks/comebacks.contract.ts';
 import { customersContract } from '../customers/customers.contract.ts';
 import { gaugesContract } from '../gauges/gauges.contract.ts';
 import { indicatorsContract } from '../indicators/indicators.contract.ts';
@@ -26,6 +27,7 @@ export const contract = {
   ...indicatorsContract,
   ...gaugesContract,
   ...clutchContract,
+  ...comebacksContract,
 } as const;
 
 export type Contract = typeof contract;

@@ -1,6 +1,7 @@
 // Every method of the contract and who answers it. The type holds that none is missing.
 import type { MethodName, Output, ParsedInput } from '../../app/contract/contract.ts';
 import { clutchHandlers } from '../clutch/clutch.handlers.ts';
+import { comebacksHandlers } from '../comebacks/comebacks.handlers.ts';
 import { customersHandlers } from '../customers/customers.handlers.ts';
 import { gaugesHandlers } from '../gauges/gauges.handlers.ts';
 import { indicatorsHandlers } from '../indicators/indicators.handlers.ts';
@@ -27,4 +28,5 @@ export const handlers: { [M in MethodName]: (desk: Desk, input: ParsedInput<M>) 
   ...indicatorsHandlers,
   ...gaugesHandlers,
   ...clutchHandlers,
+  ...comebacksHandlers,
 };

@@ -1,0 +1,16 @@
+// Comebacks, from the contract to their services.
+import type { Handlers } from '../rpc/handler.ts';
+import { findBuilds } from './builds.service.ts';
+import * as log from './log.service.ts';
+
+export const comebacksHandlers: Handlers<'comebacks'> = {
+  'comebacks.findBuilds': (desk, input) => desk.shop().read((reading) => findBuilds(reading, input)),
+  'comebacks.logComeback': (desk, input) => desk.shop().write((writing, now) => log.logComeback(writing, now, input)),
+  'comebacks.listComebacks': (desk, input) => desk.shop().read((reading) => log.listComebacks(reading, input)),
+  'comebacks.getComeback': (desk, input) => desk.shop().read((reading) => log.getComeback(reading, input)),
+  'comebacks.listOfJob': (desk, input) => desk.shop().read((reading) => log.listOfJob(reading, input)),
+  'comebacks.writeCard': (desk, input) => desk.shop().write((writing, now) => log.writeCard(writing, now, input)),
+  'comebacks.sayCause': (desk, input) => desk.shop().write((writing, now) => log.sayCause(writing, now, input)),
+  'comebacks.takeBackCause': (desk, input) =>
+    desk.shop().write((writing, now) => log.takeBackCause(writing, now, input)),
+};
