@@ -5,6 +5,9 @@ import { BenchScreen } from '../screens/bench/BenchScreen.tsx';
 import { ReadingScreen } from '../screens/bench/ReadingScreen.tsx';
 import { UnitSwapsScreen } from '../screens/bench/UnitSwapsScreen.tsx';
 import { ClutchScreen } from '../screens/clutch/ClutchScreen.tsx';
+import { CameBackScreen } from '../screens/comebacks/CameBackScreen.tsx';
+import { ComebackScreen } from '../screens/comebacks/ComebackScreen.tsx';
+import { LogComebackScreen } from '../screens/comebacks/LogComebackScreen.tsx';
 import { BuildsScreen } from '../screens/gauges/BuildsScreen.tsx';
 import { EditGaugeScreen } from '../screens/gauges/EditGaugeScreen.tsx';
 import { GaugeScreen } from '../screens/gauges/GaugeScreen.tsx';
@@ -279,6 +282,25 @@ const labels = createRoute({
   },
 });
 
+const comebacks = createRoute({ getParentRoute: () => root, path: '/comebacks', component: CameBackScreen });
+const logComeback = createRoute({
+  getParentRoute: () => root,
+  path: '/comebacks/new',
+  validateSearch: ({ of, ticket }: { of?: unknown; ticket?: unknown }): { of?: number; ticket?: number } => ({
+    ...(Number(of) > 0 && { of: Number(of) }),
+    ...(Number(ticket) > 0 && { ticket: Number(ticket) }),
+  }),
+  component: () => {
+    const { of = null, ticket = null } = logComeback.useSearch();
+    return <LogComebackScreen of={of} ticket={ticket} />;
+  },
+});
+const comeback = createRoute({
+  getParentRoute: () => root,
+  path: '/comebacks/$comebackId',
+  component: () => <ComebackScreen comebackId={Number(comeback.useParams().comebackId)} />,
+});
+
 const specs = createRoute({ getParentRoute: () => root, path: '/specs', component: FamiliesScreen });
 const sheet = createRoute({
   getParentRoute: () => root,
@@ -372,6 +394,9 @@ export const router = createRouter({
     plates,
     platesOfOutline,
     measureBox,
+    comebacks,
+    logComeback,
+    comeback,
     specs,
     sheet,
     earlierSheet,

@@ -1,8 +1,14 @@
 // Instants and days as the shop says them: "16 Nov", with the year only when it is another one.
+import { dayIn } from '../../app/jobs/calendar-days.ts';
 
 const thisYear = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'short' });
 const otherYear = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'short', year: 'numeric' });
 const clock = new Intl.DateTimeFormat('en-GB', { hour: '2-digit', minute: '2-digit' });
+
+/** The day it is where this machine stands: "2026-11-25". */
+export function today(): string {
+  return dayIn(new Date().toISOString(), Intl.DateTimeFormat().resolvedOptions().timeZone);
+}
 
 /** The day of an instant (UTC text) where this machine stands. */
 export function sayDay(instant: string): string {

@@ -9,6 +9,7 @@ import { useAtBench } from '../../frame/at-bench.ts';
 import { FailureSentence } from '../../frame/FailureSentence.tsx';
 import { Refused, refusalAbout } from '../../rpc/failures.ts';
 import { useWrite } from '../../rpc/use-write.ts';
+import { today } from '../../text/say-date.ts';
 import { useDraft } from '../../text/use-draft.ts';
 import styles from './Gauges.module.css';
 import { useGaugeWords } from './use-gauge-words.ts';
@@ -38,7 +39,7 @@ export function GaugeCheckForm({ gauge, misread, onDone, onLeave }: GaugeCheckFo
   const [isTried, setTried] = useState(false);
   const kept = useDraft<CheckDraft>(`check of gauge ${gauge.gaugeId}, instead of ${misread?.gaugeCheckId ?? 'none'}`, {
     against: misread?.against ?? (gauge.kind === 'feeler set' ? 'another gauge' : 'blocks'),
-    checkedOn: misread?.checkedOn ?? todayHere(),
+    checkedOn: misread?.checkedOn ?? today(),
     points: misread
       ? misread.points.map(({ nominalTyped, readTyped }) => ({ nominal: nominalTyped, read: readTyped }))
       : [blankPoint, blankPoint, blankPoint],
@@ -155,10 +156,4 @@ export function GaugeCheckForm({ gauge, misread, onDone, onLeave }: GaugeCheckFo
       </div>
     </EnterThrough>
   );
-}
-
-function todayHere(): string {
-  const now = new Date();
-  const two = (part: number) => String(part).padStart(2, '0');
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }

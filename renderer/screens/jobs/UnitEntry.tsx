@@ -7,9 +7,9 @@ import { SuggestField } from '../../components/SuggestField.tsx';
 import { TextField } from '../../components/TextField.tsx';
 import { useOpenShop } from '../../frame/open-shop.ts';
 import { useRead } from '../../rpc/use-read.ts';
+import { today } from '../../text/say-date.ts';
 import styles from './CheckInScreen.module.css';
 import { type CheckInDraft, distanceOf, type FoundUnit } from './check-in-draft.ts';
-import { today } from './days.ts';
 import { VisitsOfUnit } from './VisitsOfUnit.tsx';
 
 type UnitEntryProps = {

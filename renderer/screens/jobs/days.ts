@@ -1,6 +1,6 @@
 // Days as this machine's calendar counts them, and how a ticket says them.
 import { dayIn, daysBetween, daysWords, isLate, untilWords } from '../../../app/jobs/calendar-days.ts';
-import { sayDay } from '../../text/say-date.ts';
+import { sayDay, today } from '../../text/say-date.ts';
 
 export function zoneHere(): string {
   return Intl.DateTimeFormat().resolvedOptions().timeZone;
@@ -8,10 +8,6 @@ export function zoneHere(): string {
 
 export function dayHere(instant: string): string {
   return dayIn(instant, zoneHere());
-}
-
-export function today(): string {
-  return dayHere(new Date().toISOString());
 }
 
 /** "27 Nov" from 2026-11-27. */

@@ -1,0 +1,8 @@
+// The head of every screen in the Comebacks place: which side of what came back one looks at.
+import { PlaceTabs } from '../../frame/PlaceTabs.tsx';
+
+const sides = [{ path: '/comebacks', name: 'Came back', holds: /^\/comebacks(\/new|\/\d+.*)?$/ }];
+
+export function ComebacksTabs() {
+  return <PlaceTabs place="Comebacks" sides={sides} />;
+}
