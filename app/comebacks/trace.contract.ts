@@ -87,7 +87,13 @@ export const foundPart = z.strictObject({
   note: z.string(),
 });
 
-export const causeLine = z.strictObject({ sentence: z.string(), because: z.string(), opens: opens.nullable() });
+export const causeLine = z.strictObject({
+  /** What is on record. */
+  sentence: z.string(),
+  /** Why that matters to this cause, or how to look. */
+  because: z.string(),
+  opens: opens.nullable(),
+});
 
 export const causeOfTrace = z.strictObject({
   cause: z.enum(causes),

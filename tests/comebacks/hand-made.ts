@@ -1,5 +1,6 @@
 // Shops made by hand for the trace: builds of the invented family with numbers that a test sets.
 import type { RecordedBuild, RecordedCheck, RecordedLine, RecordedTake } from '../../app/comebacks/recorded-build.ts';
+import type { Finding } from '../../app/jobs/findings.contract.ts';
 import { standingOfLine } from '../../app/jobs/list-answers.ts';
 import type { Answer } from '../../app/jobs/lists.contract.ts';
 import { kx3Sheet } from '../../main/shop/demo/kx3-sheet.ts';
@@ -65,4 +66,32 @@ export function build(jobNumber: number, of: Partial<RecordedBuild> = {}): Recor
 /** So many builds, numbered from 1. */
 export function builds(count: number, of: (index: number) => Partial<RecordedBuild>): RecordedBuild[] {
   return Array.from({ length: count }, (_, index) => build(index + 1, of(index)));
+}
+
+/** A plate of a pack, 80.0 thou new, as teardown found it. */
+export function foundPart(packName: string, slotName: string, of: Partial<Finding> = {}): Finding {
+  return {
+    findingId: 1,
+    part: slotName,
+    packId: 1,
+    packName,
+    slotId: 1,
+    slotName,
+    place: 'middle',
+    condition: 'good',
+    thickness_nm: null,
+    thicknessTyped: '',
+    nominal_nm: 80 * thou,
+    checkId: null,
+    note: '',
+    reason: '',
+    at: '2026-11-25T08:00:00.000Z',
+    by: 'RA',
+    decision: { decision: 'replace', note: '', at: '2026-11-25T08:00:00.000Z', by: 'RA' },
+    earlier: [],
+    earlierDecisions: [],
+    photoIds: [],
+    isCharged: false,
+    ...of,
+  };
 }
