@@ -3,33 +3,39 @@ import type { Answer } from '../../app/jobs/lists.contract.ts';
 import type { Reading, Writing } from '../database/tables.ts';
 import type { ListAnswersTable } from './jobs.tables.ts';
 
-export async function insertAnswer(
-  writing: Writing,
-  given: { jobId: number; lineId: number; answer: Answer; reason: string; by: number; now: string },
-): Promise<void> {
-  const { answer } = given;
-  await writing
-    .insertInto('list_answers')
-    .values({
-      job_id: given.jobId,
-      list_line_id: given.lineId,
-      says: answer.kind,
-      words:
-        answer.kind === 'chosen'
-          ? answer.option
-          : answer.kind === 'written'
-            ? answer.words
-            : answer.kind === 'changed'
-              ? answer.from
-              : '',
-      became: answer.kind === 'changed' ? answer.to : '',
-      number: answer.kind === 'counted' ? answer.count : answer.kind === 'stalled' ? answer.rpm : null,
-      seconds: answer.kind === 'stalled' ? answer.seconds : null,
-      reason: given.reason,
-      answered_at: given.now,
-      answered_by: given.by,
-    })
-    .execute();
+export type AnswerToKeep = {
+  jobId: number;
+  lineId: number;
+  answer: Answer;
+  reason: string;
+  by: number;
+  now: string;
+};
+
+export async function insertAnswer(writing: Writing, given: AnswerToKeep): Promise<void> {
+  await writing.insertInto('list_answers').values(rowOfAnswer(given)).execute();
+}
+
+export function rowOfAnswer({ answer, ...given }: AnswerToKeep) {
+  return {
+    job_id: given.jobId,
+    list_line_id: given.lineId,
+    says: answer.kind,
+    words:
+      answer.kind === 'chosen'
+        ? answer.option
+        : answer.kind === 'written'
+          ? answer.words
+          : answer.kind === 'changed'
+            ? answer.from
+            : '',
+    became: answer.kind === 'changed' ? answer.to : '',
+    number: answer.kind === 'counted' ? answer.count : answer.kind === 'stalled' ? answer.rpm : null,
+    seconds: answer.kind === 'stalled' ? answer.seconds : null,
+    reason: given.reason,
+    answered_at: given.now,
+    answered_by: given.by,
+  };
 }
 
 /** Every answer of a job, the first one first. */

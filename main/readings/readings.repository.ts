@@ -66,21 +66,25 @@ export async function insertTake(
 async function insertSetup(writing: Writing, setup: Setup): Promise<number> {
   const { setup_id } = await writing
     .insertInto('setups')
-    .values({
-      dial_base: setup.dialBase,
-      is_piston_seated: setup.isPistonSeated ? 1 : 0,
-      air_pa: setup.air_pa,
-      port: setup.port,
-      wave_state: setup.waveState,
-      plates: setup.plates,
-      is_open_end_up: setup.isOpenEndUp ? 1 : 0,
-      dial_type: setup.dialType,
-      dial_face_counts: setup.dialFaceCounts,
-      mark: setup.mark,
-    })
+    .values(rowOfSetup(setup))
     .returning('setup_id')
     .executeTakeFirstOrThrow();
   return setup_id;
+}
+
+export function rowOfSetup(setup: Setup) {
+  return {
+    dial_base: setup.dialBase,
+    is_piston_seated: setup.isPistonSeated ? 1 : 0,
+    air_pa: setup.air_pa,
+    port: setup.port,
+    wave_state: setup.waveState,
+    plates: setup.plates,
+    is_open_end_up: setup.isOpenEndUp ? 1 : 0,
+    dial_type: setup.dialType,
+    dial_face_counts: setup.dialFaceCounts,
+    mark: setup.mark,
+  };
 }
 
 export async function findSetup(reading: Reading, setupId: number): Promise<Setup | undefined> {
@@ -116,49 +120,51 @@ export function setupOfRow(row: Omit<SetupsTable, 'setup_id'>): Setup {
   };
 }
 
-export async function insertReading(
-  writing: Writing,
-  row: {
-    takeId: number;
-    spot: number;
-    typed: string;
-    reading: TypedReading;
-    supersedesId: number | null;
-    reason: string;
-    by: number;
-    now: string;
-  },
-): Promise<number> {
-  const { reading } = row;
-  const air = reading.method === 'air' ? reading : undefined;
-  const feeler = reading.method === 'feeler' ? reading : undefined;
-  const between = 'between' in reading ? reading.between : undefined;
+export type ReadingToKeep = {
+  takeId: number;
+  spot: number;
+  typed: string;
+  reading: TypedReading;
+  supersedesId: number | null;
+  reason: string;
+  by: number;
+  now: string;
+};
+
+export async function insertReading(writing: Writing, toKeep: ReadingToKeep): Promise<number> {
   const { reading_id } = await writing
     .insertInto('readings')
-    .values({
-      take_id: row.takeId,
-      spot: row.spot,
-      method: reading.method,
-      typed: row.typed,
-      push_amount: air?.push ?? null,
-      air_amount: air?.air ?? null,
-      is_zeroed_again: air?.isZeroedAgain ? 1 : 0,
-      is_air_only: air?.isAirOnly ? 1 : 0,
-      waver_amount: air?.waver ?? 0,
-      goes_amount: feeler?.goes ?? null,
-      stops_amount: feeler?.stops ?? null,
-      feel: feeler?.feel ?? '',
-      amount: 'amount' in reading ? reading.amount : null,
-      first_amount: between?.first ?? null,
-      second_amount: between?.second ?? null,
-      supersedes_id: row.supersedesId,
-      reason: row.reason,
-      taken_at: row.now,
-      taken_by: row.by,
-    })
+    .values(rowOfReading(toKeep))
     .returning('reading_id')
     .executeTakeFirstOrThrow();
   return reading_id;
+}
+
+export function rowOfReading({ reading, ...row }: ReadingToKeep) {
+  const air = reading.method === 'air' ? reading : undefined;
+  const feeler = reading.method === 'feeler' ? reading : undefined;
+  const between = 'between' in reading ? reading.between : undefined;
+  return {
+    take_id: row.takeId,
+    spot: row.spot,
+    method: reading.method,
+    typed: row.typed,
+    push_amount: air?.push ?? null,
+    air_amount: air?.air ?? null,
+    is_zeroed_again: air?.isZeroedAgain ? 1 : 0,
+    is_air_only: air?.isAirOnly ? 1 : 0,
+    waver_amount: air?.waver ?? 0,
+    goes_amount: feeler?.goes ?? null,
+    stops_amount: feeler?.stops ?? null,
+    feel: feeler?.feel ?? ('' as const),
+    amount: 'amount' in reading ? reading.amount : null,
+    first_amount: between?.first ?? null,
+    second_amount: between?.second ?? null,
+    supersedes_id: row.supersedesId,
+    reason: row.reason,
+    taken_at: row.now,
+    taken_by: row.by,
+  };
 }
 
 export function findReading(reading: Reading, readingId: number) {

@@ -17,26 +17,27 @@ const takesLookedThrough = 1000;
 const feelerTakesLookedBackOn = 40;
 
 export async function insertTakeFigures(writing: Writing, takeId: number, figures: TakeFigures): Promise<void> {
+  await writing.insertInto('take_figures').values(rowOfFigures(takeId, figures)).execute();
+}
+
+export function rowOfFigures(takeId: number, figures: TakeFigures) {
   const { repeatability, feeler } = figures;
-  await writing
-    .insertInto('take_figures')
-    .values({
-      take_id: takeId,
-      repeatability_nm: repeatability?.standardDeviation ?? null,
-      repeatability_degrees_of_freedom: repeatability?.degreesOfFreedom ?? null,
-      repeatability_from: repeatability?.from ?? null,
-      hand_force_half_width_nm: figures.handForceHalfWidth_nm,
-      base_on_pump_half_width_nm: figures.baseOnPumpHalfWidth_nm,
-      dial_resolution_nm: figures.dialResolution_nm,
-      micrometer_uncertainty_nm: figures.micrometerUncertainty_nm,
-      repeat_limit_nm: figures.repeatLimit_nm,
-      uneven_limit_nm: figures.unevenLimit_nm,
-      decision_rule: figures.decisionRule,
-      feeler_pairs: feeler?.pairs ?? null,
-      feeler_bias_nm: feeler?.bias?.value ?? null,
-      feeler_bias_standard_uncertainty_nm: feeler?.bias?.standardUncertainty ?? null,
-    })
-    .execute();
+  return {
+    take_id: takeId,
+    repeatability_nm: repeatability?.standardDeviation ?? null,
+    repeatability_degrees_of_freedom: repeatability?.degreesOfFreedom ?? null,
+    repeatability_from: repeatability?.from ?? null,
+    hand_force_half_width_nm: figures.handForceHalfWidth_nm,
+    base_on_pump_half_width_nm: figures.baseOnPumpHalfWidth_nm,
+    dial_resolution_nm: figures.dialResolution_nm,
+    micrometer_uncertainty_nm: figures.micrometerUncertainty_nm,
+    repeat_limit_nm: figures.repeatLimit_nm,
+    uneven_limit_nm: figures.unevenLimit_nm,
+    decision_rule: figures.decisionRule,
+    feeler_pairs: feeler?.pairs ?? null,
+    feeler_bias_nm: feeler?.bias?.value ?? null,
+    feeler_bias_standard_uncertainty_nm: feeler?.bias?.standardUncertainty ?? null,
+  };
 }
 
 /** Every take has its figures since the moment it began. */
