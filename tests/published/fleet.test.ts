@@ -6,6 +6,7 @@ import { falseDiscovery } from '../../app/statistics/false-discovery.ts';
 import { fisher } from '../../app/statistics/fisher.ts';
 import { kaplanMeier } from '../../app/statistics/kaplan-meier.ts';
 import { logRank } from '../../app/statistics/log-rank.ts';
+import { proportion } from '../../app/statistics/proportion.ts';
 import { weibull } from '../../app/statistics/weibull.ts';
 import { expectAllRelative, expectRelative } from '../statistics/relative.ts';
 import { accepted } from '../statistics/result.ts';
@@ -289,4 +290,17 @@ describe('association', () => {
       1e-9,
     );
   });
+});
+
+// [M] R. Newcombe, Statistics in Medicine 17, 1998, 857, table I, method 3: the score limits without correction.
+it.each([
+  [81, 263, 0.2553, 0.3662],
+  [15, 148, 0.0624, 0.1605],
+  [0, 20, 0, 0.1611],
+  [1, 29, 0.0061, 0.1718],
+  [29, 29, 0.883, 1],
+])('%i of %i is between %d and %d', (count, of, lower, upper) => {
+  const told = accepted(proportion(count, of));
+  expect(told.share).toBe(count / of);
+  expect([told.lower.toFixed(4), told.upper.toFixed(4)]).toEqual([lower.toFixed(4), upper.toFixed(4)]);
 });

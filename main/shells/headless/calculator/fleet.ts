@@ -5,6 +5,7 @@ import { falseDiscovery } from '../../../../app/statistics/false-discovery.ts';
 import { fisher } from '../../../../app/statistics/fisher.ts';
 import { kaplanMeier } from '../../../../app/statistics/kaplan-meier.ts';
 import { logRank } from '../../../../app/statistics/log-rank.ts';
+import { proportion } from '../../../../app/statistics/proportion.ts';
 import { weibull } from '../../../../app/statistics/weibull.ts';
 import { computation, mapResult, name, numbers, probability } from './computation.ts';
 
@@ -130,4 +131,14 @@ const discovery = computation({
   compute: ({ p, q }) => falseDiscovery(p, q),
 });
 
-export const fleetComputations = [survival, groups, lifetime, hazard, exact, discovery];
+const share = computation({
+  name: 'proportion',
+  purpose: 'how sure a counted share is: so many of so many',
+  input: z.strictObject({ count: count.describe('how many are so'), of: count.describe('how many there are') }),
+  outputs: { share: 'count over of', lower: '95 % limit', upper: '95 % limit' },
+  formula: '(x + z²/2 ± z √(x(n − x)/n + z²/4)) / (n + z²) with z = 1.959964',
+  source: 'E. Wilson, JASA 22, 1927, 209; R. Newcombe, Statistics in Medicine 17, 1998, 857',
+  compute: (input) => proportion(input.count, input.of),
+});
+
+export const fleetComputations = [survival, groups, lifetime, hazard, exact, discovery, share];
