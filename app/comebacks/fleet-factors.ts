@@ -1,0 +1,216 @@
+// Which of everything that was recorded goes together with coming back, and by how much: one factor at a time, all
+// counted, so that the best of many is not taken for a find.
+import { accept, type Result, refuse } from '../base/result.ts';
+import { chiSquareTails } from '../statistics/chi-square.ts';
+import { cox } from '../statistics/cox.ts';
+import { falseDiscovery } from '../statistics/false-discovery.ts';
+import { fisher } from '../statistics/fisher.ts';
+import { normalCoverageFactor } from '../statistics/normal.ts';
+import type { FactorColumn, GroupColumn, NumberColumn } from './fleet-rows.ts';
+import type { FollowedBuild } from './follow-builds.ts';
+
+/** Fewer comebacks than these say nothing about factors. */
+export const enoughEvents = 8;
+/** Fewer builds than these are no group to hold against the rest. */
+export const enoughInGroup = 5;
+/** One find in so many may be false (Benjamini and Hochberg). */
+export const falseFinds = 0.05;
+
+/** A column with what it is asked: a number as it is, a group as one of its levels against the rest. */
+export type Asked =
+  | { readonly column: NumberColumn; readonly level: null }
+  | { readonly column: GroupColumn; readonly level: string };
+
+export type Effect = {
+  /** By Cox the ratio of hazards; where a side has no comeback, or only comebacks, the ratio of odds by Fisher. */
+  readonly by: 'cox' | 'fisher';
+  /** null: without limit, as are the limits of 95 %. */
+  readonly ratio: number | null;
+  readonly interval: readonly [lower: number | null, upper: number | null];
+  readonly p: number;
+};
+
+export type Factor = Asked & {
+  readonly builds: number;
+  readonly events: number;
+  /** Followed builds of which it was never recorded, so they are left out here. */
+  readonly unrecorded: number;
+  /** Of a level: how many builds, and how many of them came back. */
+  readonly inLevel: { readonly builds: number; readonly events: number } | null;
+  /** The quarter points of what was recorded; the ratio is of the first against the second. null for a level. */
+  readonly between: { readonly worse: number; readonly better: number } | null;
+  readonly effect: Effect;
+  /** p by Benjamini and Hochberg over all that were tried. */
+  readonly adjusted: number;
+  readonly isFound: boolean;
+};
+
+export type TriedFactors = {
+  /** The likeliest first. */
+  readonly tried: readonly Factor[];
+  readonly notTried: ReadonlyArray<{ readonly name: string; readonly why: string }>;
+};
+
+type Untold = Omit<Factor, 'adjusted' | 'isFound'>;
+
+/** Tries every column: a number once, a group once a level that has builds enough in it and outside it. */
+export function tryFactors(columns: readonly FactorColumn[], followed: readonly FollowedBuild[]): TriedFactors {
+  const tried: Untold[] = [];
+  const notTried: Array<{ name: string; why: string }> = [];
+  for (const column of columns) {
+    const found = column.kind === 'number' ? [tryNumber(column, followed)] : tryGroup(column, followed);
+    for (const each of found) {
+      if (each.ok) tried.push(each.value as Untold);
+      else notTried.push({ name: column.name, why: each.refusal.message });
+    }
+  }
+  const adjusted = falseDiscovery(
+    tried.map(({ effect }) => effect.p),
+    falseFinds,
+  );
+  const told = tried.map((each, i) => {
+    const p = adjusted.ok ? adjusted.value.adjusted[i]! : 1;
+    return { ...each, adjusted: p, isFound: p <= falseFinds } as Factor;
+  });
+  return { tried: told.toSorted((a, b) => a.effect.p - b.effect.p), notTried };
+}
+
+function tryNumber(column: NumberColumn, followed: readonly FollowedBuild[]): Result<Untold> {
+  const rows = recorded(followed, ({ place }) => column.values[place] ?? null);
+  const few = tooFew(rows.event);
+  if (few) return few;
+  const sorted = Float64Array.from(rows.x).sort();
+  const ends = [sorted[0]!, sorted.at(-1)!] as const;
+  if (ends[0] === ends[1]) return refuse('constant', 'The same in every build.');
+  const quarters = [quantile(sorted, 0.25), quantile(sorted, 0.75)] as const;
+  const [low, high] = quarters[0] === quarters[1] ? ends : quarters;
+  const fit = cox(rows, rows.x, 'efron');
+  if (!fit.ok) return fit;
+  const { coefficient, standardError, likelihoodRatio } = fit.value;
+  const isWorseLow = coefficient < 0;
+  const step = Math.abs(coefficient) * (high - low);
+  const reach = normalCoverageFactor(0.95) * standardError * (high - low);
+  return accept({
+    column,
+    level: null,
+    ...countsOf(rows, followed),
+    inLevel: null,
+    between: isWorseLow ? { worse: low, better: high } : { worse: high, better: low },
+    effect: {
+      by: 'cox',
+      ratio: finite(Math.exp(step)),
+      interval: [finite(Math.exp(step - reach)), finite(Math.exp(step + reach))],
+      p: chiSquareTails(likelihoodRatio, 1).upper,
+    },
+  });
+}
+
+function tryGroup(column: GroupColumn, followed: readonly FollowedBuild[]): Result<Untold>[] {
+  const places = followed.filter(({ place }) => column.levels[place] !== null);
+  if (places.length === 0) return [refuse('unrecorded', 'Never recorded.')];
+  const few = tooFew(places.map(({ event }) => event));
+  if (few) return [few];
+  const counted = new Map<string, { builds: number; events: number }>();
+  let isEachInOne = true;
+  for (const { place, event } of places) {
+    const levels = column.levels[place]!;
+    isEachInOne &&= levels.length === 1;
+    for (const level of levels) {
+      const count = counted.get(level) ?? { builds: 0, events: 0 };
+      count.builds += 1;
+      count.events += event;
+      counted.set(level, count);
+    }
+  }
+  if (counted.size < 2 && isEachInOne) return [refuse('constant', 'The same in every build.')];
+  const large = [...counted].filter(
+    ([, { builds }]) => builds >= enoughInGroup && places.length - builds >= enoughInGroup,
+  );
+  if (large.length === 0) {
+    return [refuse('small-groups', `No group with ${enoughInGroup} builds in it and ${enoughInGroup} beside it.`)];
+  }
+  // Of two groups each is the rest of the other: one question, told for the one that came back more often.
+  const isPair = counted.size === 2 && isEachInOne;
+  const share = ([, { builds, events }]: (typeof large)[number]) => events / builds;
+  const asked = isPair ? large.toSorted((a, b) => share(b) - share(a)).slice(0, 1) : large;
+  return asked.map(([level, inLevel]) => {
+    const rows = recorded(places, ({ place }) => (column.levels[place]!.includes(level) ? 1 : 0));
+    const effect = effectOfLevel(rows, inLevel);
+    if (!effect.ok) return effect;
+    const counts = countsOf(rows, followed);
+    return accept({ column, level, ...counts, inLevel, between: null, effect: effect.value });
+  });
+}
+
+function effectOfLevel(rows: Rows, inLevel: { builds: number; events: number }): Result<Effect> {
+  const builds = rows.event.length;
+  const events = eventsOf(rows);
+  const rest = { builds: builds - inLevel.builds, events: events - inLevel.events };
+  const isOneSided = [inLevel, rest].some((side) => side.events === 0 || side.events === side.builds);
+  const fit = isOneSided ? null : cox(rows, rows.x, 'efron');
+  if (fit?.ok) {
+    const { hazardRatio, hazardRatioInterval, likelihoodRatio } = fit.value;
+    const p = chiSquareTails(likelihoodRatio, 1).upper;
+    return accept({ by: 'cox', ratio: hazardRatio, interval: hazardRatioInterval, p });
+  }
+  const exact = fisher([
+    [inLevel.events, inLevel.builds - inLevel.events],
+    [rest.events, rest.builds - rest.events],
+  ]);
+  if (!exact.ok) return exact;
+  const { oddsRatio, interval, pTwoSided } = exact.value;
+  return accept({ by: 'fisher', ratio: oddsRatio, interval, p: pTwoSided });
+}
+
+export type Rows = {
+  readonly time: readonly number[];
+  readonly event: readonly number[];
+  readonly x: readonly number[];
+};
+
+/** The rows of which `read` knows a number. */
+export function recorded(followed: readonly FollowedBuild[], read: (build: FollowedBuild) => number | null): Rows {
+  const [time, event, x]: [number[], number[], number[]] = [[], [], []];
+  for (const build of followed) {
+    const value = read(build);
+    if (value === null) continue;
+    time.push(build.time);
+    event.push(build.event);
+    x.push(value);
+  }
+  return { time, event, x };
+}
+
+/** The number of a factor for a build, 1 or 0 for a level; null where it was never recorded. */
+export function numberOf({ column, level }: Asked, place: number): number | null {
+  if (column.kind === 'number') return column.values[place] ?? null;
+  const levels = column.levels[place] ?? null;
+  return levels === null ? null : Number(levels.includes(level ?? ''));
+}
+
+/** Between two of the sorted values that stand about `share`, by how far it is from either. */
+export function quantile(sorted: ArrayLike<number>, share: number): number {
+  const at = (sorted.length - 1) * share;
+  const below = sorted[Math.floor(at)]!;
+  return below + (sorted[Math.ceil(at)]! - below) * (at - Math.floor(at));
+}
+
+function countsOf(rows: Rows, followed: readonly FollowedBuild[]) {
+  const builds = rows.time.length;
+  return { builds, events: eventsOf(rows), unrecorded: followed.length - builds };
+}
+
+export function eventsOf({ event }: Pick<Rows, 'event'>): number {
+  return event.reduce((sum, each) => sum + each, 0);
+}
+
+function tooFew(event: readonly number[]) {
+  if (event.length === 0) return refuse('unrecorded', 'Never recorded.');
+  const events = event.reduce((sum, each) => sum + each, 0);
+  if (events >= enoughEvents) return null;
+  return refuse('not-enough', `Recorded in ${events} of the ${enoughEvents} comebacks needed.`);
+}
+
+function finite(value: number): number | null {
+  return Number.isFinite(value) ? value : null;
+}
