@@ -24,12 +24,17 @@ export function withSample(recent: Recent, sample: Sample, span_ms: number): Rec
  * figure the gauge showed. Null while it moves, or has not been heard for long enough.
  */
 export function levelOf(recent: Recent, { within_nm, for_ms }: Stillness): number | null {
-  const last = recent.at(-1);
-  const first = recent.findLast((each) => last !== undefined && each.at_ms <= last.at_ms - for_ms);
-  if (!last || !first) return null;
-  const values = recent.flatMap(({ at_ms, value_nm }) => (at_ms >= first.at_ms ? [value_nm] : []));
+  const since_ms = judgedSince(recent, for_ms);
+  if (since_ms === null) return null;
+  const values = recent.flatMap(({ at_ms, value_nm }) => (at_ms >= since_ms ? [value_nm] : []));
   if (values.length < leastSamples) return null;
   values.sort((left, right) => left - right);
   const [lowest = 0, highest = 0] = [values[0], values.at(-1)];
   return highest - lowest > within_nm ? null : (values[(values.length - 1) >> 1] ?? null);
+}
+
+/** The time of the first reading that standing still is judged by: the newest that is old enough. */
+export function judgedSince(recent: Recent, for_ms: number): number | null {
+  const last = recent.at(-1);
+  return recent.findLast((each) => last !== undefined && each.at_ms <= last.at_ms - for_ms)?.at_ms ?? null;
 }

@@ -204,6 +204,7 @@ export const readingsContract = {
       isZeroedAgain: z.boolean().default(false),
       meaning: z.enum(['air only', 'total']).nullable().default(null),
       reason: requiredLine,
+      heard: heardTrace.nullable().default(null).describe('the trace of a gauge’s line that it was accepted from'),
       by: id,
     }),
     z.strictObject({ readingId: id, take }),

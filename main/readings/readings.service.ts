@@ -130,6 +130,7 @@ export async function supersedeReading(
     isZeroedAgain: boolean;
     meaning: 'air only' | 'total' | null;
     reason: string;
+    heard: HeardTrace | null;
     by: number;
   },
 ) {
@@ -140,6 +141,7 @@ export async function supersedeReading(
   }
   const { take_id: takeId, spot } = misread;
   const readingId = await append(writing, now, { ...input, takeId, spot, supersedesId: input.readingId });
+  if (input.heard) await keepTrace(writing, readingId, input.heard);
   return { readingId, take: await getTake(writing, { takeId }) };
 }
 

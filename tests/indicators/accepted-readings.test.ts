@@ -76,6 +76,18 @@ test('the trace stands beside its reading as it was heard, under the line’s na
   ]);
 });
 
+test('a reading put in the place of a misread one brings its own trace; the first one’s stays', async () => {
+  const { call, takeId, by } = await takeOfEndPlay();
+  const { lineId } = await call('indicators.addLine', serial);
+  const first = await call('readings.recordReading', { takeId, spot: 1, typed: '0.5842 mm', by, heard: heard(lineId) });
+  const again = { readingId: first.readingId, typed: '0.584 mm', reason: 'the dial was bumped', by };
+  const second = await call('readings.supersedeReading', { ...again, heard: { ...heard(lineId), heard: 51 } });
+  expect(await call('indicators.listTraces', { takeId })).toMatchObject([
+    { readingId: first.readingId, heard: 44 },
+    { readingId: second.readingId, heard: 51 },
+  ]);
+});
+
 test('what the practice gauge made up is refused in a real job, whole, and marked in the demo shop', async () => {
   const { call, refusal, takeId, by } = await takeOfEndPlay();
   const { lineId } = await call('indicators.addLine', practice);

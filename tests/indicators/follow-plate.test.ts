@@ -1,18 +1,12 @@
 // What is found in a gauge's trace, against plates whose truth is known and a slower, obvious way to see stillness.
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import {
-  followPlate,
-  nothingSeen,
-  offerOf,
-  type PlateRules,
-  type PlateSeen,
-  type Wanted,
-} from '../../app/indicators/follow-plate.ts';
+import { followPlate, nothingSeen, type PlateRules, type PlateSeen } from '../../app/indicators/follow-plate.ts';
+import { offerOf, type Wanted } from '../../app/indicators/plate-offer.ts';
 import type { Sample } from '../../app/indicators/read-line.ts';
 import { plateLevel } from '../../app/indicators/simulated-plate.ts';
 import { levelOf, type Recent, withSample } from '../../app/indicators/stillness.ts';
-import { traceOf } from './trace-of.ts';
+import { leakingTrace, traceOf, turnedTrace } from './trace-of.ts';
 
 const thou = 25_400;
 const rules: PlateRules = { within_nm: 5_000, for_ms: 500, zeroReturn_nm: thou };
@@ -65,6 +59,70 @@ describe('standing still', () => {
         },
       ),
     );
+  });
+});
+
+const later = (by_ms: number, samples: readonly Sample[]) =>
+  samples.map((each) => ({ ...each, at_ms: each.at_ms + by_ms }));
+
+describe('a drum that is turned before the push', () => {
+  const turned = fc.record({
+    truth: fc.record({
+      push_nm: fc.integer({ min: 2 * thou, max: 20 * thou }),
+      air_nm: fc.integer({ min: 5 * thou, max: 80 * thou }),
+    }),
+    turned_nm: fc.integer({ min: -25 * thou, max: 25 * thou }),
+    // Slower, and a wave of the plate stands still under the gauge as a pressed plate does.
+    turn_ms: fc.integer({ min: 1000, max: 3000 }),
+    every_ms: fc.constantFrom(10, 40, 100),
+  });
+
+  test('and zeroed is never a push: without one nothing is offered', () => {
+    fc.assert(
+      fc.property(turned, (given) => {
+        const found = offer(turnedTrace({ ...given, isZeroed: true, isPushed: false }));
+        expect(found).toEqual({ offer: null, lacks: 'push' });
+      }),
+    );
+  });
+
+  test('and zeroed, then pushed, gives the push alone', () => {
+    fc.assert(
+      fc.property(turned, (given) => {
+        const found = offer(turnedTrace({ ...given, isZeroed: true, isPushed: true }));
+        if (found.offer?.kind !== 'push and air') throw new Error(JSON.stringify(found));
+        expect(Math.abs(found.offer.push_nm - given.truth.push_nm)).toBeLessThanOrEqual(2000 + rules.within_nm);
+        expect(Math.abs(found.offer.air_nm - given.truth.air_nm)).toBeLessThanOrEqual(2000 + rules.within_nm);
+      }),
+    );
+  });
+
+  test('and not zeroed is offered nothing from that level', () => {
+    fc.assert(
+      fc.property(turned, (given) => {
+        // Within what a plate may be off zero, nobody needs to zero it.
+        fc.pre(Math.abs(given.turned_nm) > 1.5 * thou);
+        // The whole lift still stands over rest, so that the air is seen.
+        fc.pre(given.turned_nm + given.truth.air_nm > 4 * thou && given.turned_nm < 0);
+        const found = offer(turnedTrace({ ...given, isZeroed: false, isPushed: false }));
+        expect(found.offer === null || !found.isBackSeen).toBe(true);
+      }),
+    );
+  });
+
+  test('is pushed, let go and only then zeroed: the spot is done again', () => {
+    const [rest, at, down] = [0, -5 * thou, -9 * thou];
+    const zeroedLate = levels([rest, 800], [at, 800], [down, 800], [at, 800], [0, 800]);
+    expect(offer(zeroedLate)).toEqual({ offer: null, lacks: 'push' });
+    const again = [...zeroedLate, ...later(99_000, levels([0, 800], [-4 * thou, 800], [0, 800], [23 * thou, 800]))];
+    expect(offer(again)).toMatchObject({ offer: { push_nm: 4 * thou, air_nm: 23 * thou }, isBackSeen: true });
+  });
+
+  test('may look like a slow push, which is believed the second time', () => {
+    const slowly = levels([0, 800], [-thou, 300], [-2 * thou, 300], [-3 * thou, 300], [-4 * thou, 800], [0, 800]);
+    expect(offer(slowly)).toEqual({ offer: null, lacks: 'push' });
+    const twice = [...slowly, ...later(99_000, [...slowly, ...later(9000, levels([23 * thou, 800]))])];
+    expect(offer(twice)).toMatchObject({ offer: { push_nm: 4 * thou, air_nm: 23 * thou } });
   });
 });
 
@@ -138,7 +196,9 @@ describe('a spot read by air', () => {
   });
 
   test('takes the deepest of a push and the highest of the air, and begins again with the next push', () => {
-    const go = levels([0, 800], [-3 * thou, 800], [-4 * thou, 800], [0, 800], [22 * thou, 800], [23 * thou, 800]);
+    const letGo = [-2 * thou, 100] as const;
+    const deeper = levels([0, 800], [-3 * thou, 800], [-4 * thou, 800], letGo, [0, 800]);
+    const go = [...deeper, ...later(99_000, levels([22 * thou, 800], [23 * thou, 800]))];
     expect(offer(go)).toMatchObject({ offer: { push_nm: 4 * thou, air_nm: 23 * thou } });
     const again = levels([0, 800], [-4 * thou, 800], [0, 800], [23 * thou, 800], [0, 800], [-2 * thou, 800], [0, 800]);
     expect(offer(again)).toEqual({ offer: null, lacks: 'air' });
@@ -164,7 +224,10 @@ describe('a piston that will not hold', () => {
   test('is seen however fast it loses, and one that holds is never called so', () => {
     const truth = { push_nm: 4 * thou, air_nm: 23 * thou };
     for (const every_ms of [10, 50, 100]) {
-      expect(offer(traceOf({ truth, kind: 'will not hold', every_ms }))).toEqual({ offer: null, lacks: 'hold' });
+      expect(offer(traceOf({ truth, kind: 'will not hold', every_ms }))).toMatchObject({
+        offer: { kind: 'will not hold' },
+        isMoving: false,
+      });
       for (const kind of ['steady', 'bounces', 'drifts'] as const) {
         const by = { ...rules, within_nm: 8_000 };
         expect(
@@ -183,9 +246,37 @@ describe('a piston that will not hold', () => {
         ...rules,
         within_nm: 8_000,
       }),
-    ).toEqual({
-      offer: null,
-      lacks: 'hold',
+    ).toMatchObject({ offer: { kind: 'will not hold' } });
+  });
+
+  test('is seen too after the air had stood still, unless a hand closed the valve', () => {
+    const truth = fc.record({
+      push_nm: fc.integer({ min: thou, max: 10 * thou }),
+      air_nm: fc.integer({ min: 15 * thou, max: 80 * thou }),
+    });
+    fc.assert(
+      fc.property(
+        truth,
+        fc.integer({ min: 1400, max: 2000 }),
+        fc.integer({ min: 900, max: 4000 }),
+        fc.constantFrom(10, 40, 100),
+        (given, stands_ms, leak_ms, every_ms) => {
+          const samples = leakingTrace(given, stands_ms, leak_ms, every_ms);
+          const stood = samples.filter(({ at_ms }) => at_ms < 6000 + stands_ms);
+          expect(offer(stood)).toMatchObject({ offer: { kind: 'push and air' } });
+          expect(offer(samples)).toMatchObject({ offer: { kind: 'will not hold' } });
+        },
+      ),
+    );
+    const closed = offer(traceOf({ truth: { push_nm: 4 * thou, air_nm: 23 * thou }, every_ms: 20, until_ms: 11_900 }));
+    expect(closed).toMatchObject({ offer: { kind: 'push and air' } });
+  });
+
+  test('is forgotten with new air that holds', () => {
+    const losing = levels([0, 800], [-4 * thou, 800], [0, 800], [23 * thou, 800], [20 * thou, 800], [0, 800]);
+    expect(offer(losing)).toMatchObject({ offer: { kind: 'will not hold' } });
+    expect(offer([...losing, ...later(99_000, levels([24 * thou, 800]))])).toMatchObject({
+      offer: { kind: 'push and air', push_nm: 4 * thou, air_nm: 24 * thou },
     });
   });
 });

@@ -52,14 +52,19 @@ test('a spot is read off the gauge by Enter, kept with its trace, and a line can
   expect(Math.round((readings[0]?.push ?? 0) / 25_400)).toBe(Math.round(-(trace?.pressed_nm ?? 0) / 25_400));
   expect([25, 26, 27, 28]).toContain(Math.round((readings[0]?.value ?? 0) / 25_400));
 
-  // The pedal does the same for the next spot.
+  // Misread: the right one comes off the gauge too, by the pedal.
+  await page.keyboard.press('r');
+  await page.keyboard.press('Enter');
+  await expect(page.getByRole('heading', { name: /what is right/ })).toBeVisible();
   await expect(gauge).toContainText('Enter accepts it.', { timeout: 30_000 });
   await page.keyboard.press('F9');
-  await expect(page.getByRole('heading', { name: /Spot 3/ })).toBeVisible();
+  await expect(page.getByRole('heading', { name: /Spot 2/ })).toBeVisible();
+  const [misread, right] = (await call('readings.getTake', { takeId })).readings;
+  expect(misread?.supersededById).toBe(right?.readingId);
 
   // A cable that types like a keyboard: fast, ended by Enter.
   await page.keyboard.type('4 23\n', { delay: 1 });
-  await expect(page.getByRole('heading', { name: /Spot 4/ })).toBeVisible();
+  await expect(page.getByRole('heading', { name: /Spot 3/ })).toBeVisible();
   expect((await call('readings.getTake', { takeId })).readings[2]).toMatchObject({ typed: '4 23' });
 
   // The ticket shows what the gauge said, and that it was made up.

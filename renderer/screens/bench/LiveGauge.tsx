@@ -1,8 +1,8 @@
 // A running gauge at the spot being read: what it shows now, huge; its trace; what was found, and what the hand does.
 import { type ReactNode, type RefObject, useEffect } from 'react';
 import { traceChart } from '../../../app/charts/trace.ts';
-import type { Offer, Wanted } from '../../../app/indicators/follow-plate.ts';
 import type { GaugeLine } from '../../../app/indicators/indicators.contract.ts';
+import type { Offer, Wanted } from '../../../app/indicators/plate-offer.ts';
 import { FittedChart } from '../../charts/FittedChart.tsx';
 import { Notice } from '../../components/Notice.tsx';
 import { Refusal } from '../../components/Refusal.tsx';
@@ -84,6 +84,13 @@ function OfferFigures({ offer, seen, full }: OfferFiguresProps) {
         <Figure name="air" figure={full(offer.air_nm)} />
         <span className={styles.sign}>=</span>
         <Figure name="whole" figure={full(offer.push_nm + offer.air_nm)} />
+      </p>
+    );
+  }
+  if (offer?.kind === 'will not hold') {
+    return (
+      <p className={styles.offer}>
+        <b>Will not hold air</b>
       </p>
     );
   }

@@ -1,6 +1,6 @@
 // One line at one spot: the order, the huge entry, and what the lines so far come to.
 import { useNavigate } from '@tanstack/react-router';
-import { useRef, useState } from 'react';
+import { useState } from 'react';
 import type { NoteKind } from '../../../app/readings/readings.contract.ts';
 import { EnterThrough } from '../../components/EnterThrough.tsx';
 import { EntryLine } from '../../components/EntryLine.tsx';
@@ -10,16 +10,12 @@ import { TextField } from '../../components/TextField.tsx';
 import { useBenchHabits } from '../../frame/bench-habits.ts';
 import { FailureSentence } from '../../frame/FailureSentence.tsx';
 import { AroundDrum } from './AroundDrum.tsx';
-import { acceptLive } from './accept-live.ts';
 import { useAtCheck } from './at-check.ts';
 import type { Go, Step } from './bench-step.ts';
 import { CheckPage } from './CheckPage.tsx';
 import { entryLabel } from './entry-words.ts';
 import { GaugeChoice, useGaugeChoice } from './GaugeChoice.tsx';
 import { keysWhen } from './keys-when.ts';
-import { LiveGauge } from './LiveGauge.tsx';
-import type { LiveNow } from './live-gauge.ts';
-import { wantedBy } from './live-words.ts';
 import { ReadPrompt } from './ReadPrompt.tsx';
 import { ReadSoFar } from './ReadSoFar.tsx';
 import styles from './ReadStep.module.css';
@@ -36,15 +32,15 @@ import {
 import { SaidBack } from './SaidBack.tsx';
 import { standsWords } from './setup-words.ts';
 import { soundOf } from './sounds.ts';
-import { useBenchGauge } from './use-bench-gauge.ts';
 import { useBeside } from './use-beside.tsx';
+import { useLiveEntry } from './use-live-entry.tsx';
 import { useReadingLine } from './use-reading-line.ts';
 import { useWhy } from './use-why.ts';
 import { WhyPanel } from './WhyPanel.tsx';
 
 export function ReadStep({ step, go }: { step: Extract<Step, { at: 'read' }>; go: Go }) {
   const at = useAtCheck();
-  const { check, takes, settings } = at;
+  const { check, takes } = at;
   const { plan, rounds } = step;
   const take = plan === null ? (takes.at(-1) ?? null) : null;
   const beside = useBeside(take);
@@ -62,10 +58,6 @@ export function ReadStep({ step, go }: { step: Extract<Step, { at: 'read' }>; go
   const acts = useReadingActs();
   const navigate = useNavigate();
   const { habits } = useBenchHabits();
-  const gauge = useBenchGauge();
-  const wanted = wantedBy(method, check.quantity, isZeroedAgain);
-  const live = useRef<LiveNow | null>(null);
-  const [refusedAt, refuseAt] = useState<string | null>(null);
   // What happened at the spot begins it anew.
   const [goNumber, setGoNumber] = useState(0);
   const spot = spotBack ?? (take && spotToRead(take, check, rounds, habits.order)) ?? 1;
@@ -111,13 +103,10 @@ export function ReadStep({ step, go }: { step: Extract<Step, { at: 'read' }>; go
   const changePlan = (part: Partial<ReadingPlan>) => plan && go({ ...step, plan: { ...plan, ...part } });
   const otherPhase = plan?.phase === 'as found' ? 'final' : 'as found';
   const canNote = isByAir && take !== null;
-  const runs = gauge !== null && wanted !== null;
-  const accept = () => {
-    if (!runs || line.typed.trim() !== '') line.commit();
-    else if (!acceptLive(live.current, gauge, settings.decimalMark, line)) refuseAt(live.current?.sentence ?? null);
-  };
+  const spotKey = `${take?.takeId ?? 0} ${spot} ${reads} ${isZeroedAgain} ${goNumber}`;
+  const live = useLiveEntry({ method, isZeroedAgain, line, spotKey, noteNoHold: end('will not hold air') });
   const keys: BenchKey[] = [
-    { key: 'Enter', words: 'Accept', isFilled: true, onPress: back(accept) },
+    { key: 'Enter', words: 'Accept', isFilled: true, onPress: back(live.accept) },
     ...line.answers,
     ...keysWhen(here !== undefined, { key: 'R', words: 'Redo', onPress: redo }),
     ...keysWhen(spot > 1, { key: 'B', words: 'Back a spot', onPress: back(() => goBackTo(spot - 1)) }),
@@ -156,7 +145,7 @@ export function ReadStep({ step, go }: { step: Extract<Step, { at: 'read' }>; go
       words: `It is ${otherPhase}`,
       onPress: back(() => changePlan({ phase: otherPhase })),
     }),
-    ...keysWhen(wanted !== null, {
+    ...keysWhen(live.isReadable, {
       key: 'G',
       words: 'Gauge and pedal',
       isRare: 'always',
@@ -174,8 +163,8 @@ export function ReadStep({ step, go }: { step: Extract<Step, { at: 'read' }>; go
     <EntryLine
       key={`${spot} ${reads} ${entryNumber}`}
       label={entryLabel(check, method, isZeroedAgain)}
-      size={runs ? 'key' : 'read'}
-      placeholder={runs ? 'type it' : ''}
+      size={live.runs ? 'key' : 'read'}
+      placeholder={live.runs ? 'type it' : ''}
       {...line.entry}
       saidBack={<SaidBack words={line.entry.saidBack} />}
     />
@@ -209,19 +198,7 @@ export function ReadStep({ step, go }: { step: Extract<Step, { at: 'read' }>; go
       }
     >
       {choosesGauge && <GaugeChoice choice={choice} />}
-      {runs ? (
-        <LiveGauge
-          line={gauge}
-          wanted={wanted}
-          spotKey={`${take?.takeId ?? 0} ${spot} ${reads} ${isZeroedAgain} ${goNumber}`}
-          now={live}
-          refusedAt={refusedAt}
-        >
-          {entry}
-        </LiveGauge>
-      ) : (
-        entry
-      )}
+      {live.around(entry)}
       {said !== '' && <Notice kind="done">{said}</Notice>}
       {isZeroedAgain && (
         <Notice kind="done">Zeroed again on the pressed plate: its air travel is the whole clearance.</Notice>

@@ -2,6 +2,7 @@
 import { useState } from 'react';
 import { EntryLine } from '../../components/EntryLine.tsx';
 import type { BenchKey } from '../../components/KeyBar.tsx';
+import { FailureSentence } from '../../frame/FailureSentence.tsx';
 import { useAtCheck } from './at-check.ts';
 import type { Go, Step } from './bench-step.ts';
 import { CheckPage } from './CheckPage.tsx';
@@ -13,6 +14,7 @@ import { phaseWords, spotName, spotToRead } from './reading-plan.ts';
 import { SaidBack } from './SaidBack.tsx';
 import { standsWords } from './setup-words.ts';
 import { useBeside } from './use-beside.tsx';
+import { useLiveEntry } from './use-live-entry.tsx';
 import { useReadingLine } from './use-reading-line.ts';
 
 const reasons = ['misread the dial', 'typed it wrong', 'the dial was bumped', 'not back to zero'] as const;
@@ -30,10 +32,21 @@ export function RedoStep({ step, go }: { step: Extract<Step, { at: 'redo' }>; go
     method: take?.method ?? check.method,
     setup: take?.setup ?? null,
     isZeroedAgain,
-    write: async (typed, meaning) => {
+    write: async (typed, meaning, heard) => {
       const { readingId } = step;
-      const after = await acts.supersede({ readingId, typed, isZeroedAgain, meaning, reason: reason ?? reasons[0] });
+      const why = reason ?? reasons[0];
+      const after = await acts.supersede({ readingId, typed, isZeroedAgain, meaning, reason: why, heard });
       go(spotToRead(after, check, null) === null ? { at: 'result' } : step.back);
+    },
+  });
+  const method = take?.method ?? check.method;
+  const live = useLiveEntry({
+    method,
+    isZeroedAgain,
+    line,
+    spotKey: `in place of ${step.readingId} ${isZeroedAgain}`,
+    noteNoHold: () => {
+      if (take && misread) acts.noteThen(take.takeId, misread.spot, 'will not hold air', () => go({ at: 'result' }));
     },
   });
   if (!take || !misread) return null;
@@ -46,7 +59,7 @@ export function RedoStep({ step, go }: { step: Extract<Step, { at: 'redo' }>; go
   }));
   const zeroed = isZeroedAgain ? 'Not zeroed again' : 'Zeroed again';
   const puts: BenchKey[] = [
-    { key: 'Enter', words: 'Put it in its place', isFilled: true, onPress: line.commit },
+    { key: 'Enter', words: 'Put it in its place', isFilled: true, onPress: live.accept },
     ...line.answers,
     ...keysWhen(take.method === 'air', { key: 'Z', words: zeroed, onPress: () => setZeroedAgain(!isZeroedAgain) }),
   ];
@@ -73,13 +86,17 @@ export function RedoStep({ step, go }: { step: Extract<Step, { at: 'redo' }>; go
       keys={reason === null ? [...whys, leave] : [...puts, leave]}
       aside={beside}
     >
-      {reason !== null && (
-        <EntryLine
-          label={entryLabel(check, take.method, isZeroedAgain)}
-          {...line.entry}
-          saidBack={<SaidBack words={line.entry.saidBack} />}
-        />
-      )}
+      {reason !== null &&
+        live.around(
+          <EntryLine
+            label={entryLabel(check, take.method, isZeroedAgain)}
+            size={live.runs ? 'key' : 'read'}
+            placeholder={live.runs ? 'type it' : ''}
+            {...line.entry}
+            saidBack={<SaidBack words={line.entry.saidBack} />}
+          />,
+        )}
+      <FailureSentence error={acts.error} />
       <ReadsTable take={take} />
     </CheckPage>
   );

@@ -1,17 +1,10 @@
 // A gauge's running trace at one spot: every piece of news is followed, and what can be accepted now is at hand.
 import { useCallback, useEffect, useRef, useState } from 'react';
-import {
-  followPlate,
-  nothingSeen,
-  type OfferState,
-  offerOf,
-  type PlateRules,
-  type PlateSeen,
-  type Wanted,
-} from '../../../app/indicators/follow-plate.ts';
+import { followPlate, nothingSeen, type PlateRules, type PlateSeen } from '../../../app/indicators/follow-plate.ts';
 import type { GaugeLine, HeardTrace } from '../../../app/indicators/indicators.contract.ts';
 import { thinTrace } from '../../../app/indicators/kept-trace.ts';
 import { type LineNews, standingSentence } from '../../../app/indicators/line-news.ts';
+import { type OfferState, offerOf, type Wanted } from '../../../app/indicators/plate-offer.ts';
 import type { Sample } from '../../../app/indicators/read-line.ts';
 import type { Settings } from '../../../app/shop/shop.contract.ts';
 import { useGaugeLine } from '../../rpc/use-gauge-line.ts';

@@ -1,5 +1,6 @@
 // What the bench says about a running gauge: the next thing the hand does, in one sentence.
-import type { OfferState, PlateSeen, Wanted } from '../../../app/indicators/follow-plate.ts';
+import type { PlateSeen } from '../../../app/indicators/follow-plate.ts';
+import type { OfferState, Wanted } from '../../../app/indicators/plate-offer.ts';
 import type { ReadingMethod } from '../../../app/specs/spec-sheet.ts';
 import type { ShopWords } from '../../text/amount-words.ts';
 
@@ -13,6 +14,9 @@ export function wantedBy(method: ReadingMethod, quantity: string, isZeroedAgain:
 
 export function liveSentence(seen: PlateSeen, state: OfferState, wanted: Wanted, words: ShopWords): string {
   const { level_nm, rest_nm, pressed_nm, back_nm } = seen;
+  if (state.offer?.kind === 'will not hold') {
+    return 'It does not hold air: it sinks. Enter notes that as the result; let it down and air again to try once more.';
+  }
   if (state.offer !== null) {
     if (state.isMoving) return 'It moves: wait until it stands still.';
     if (!state.isBackSeen) return 'Enter accepts it. Back to zero was not seen.';
@@ -26,11 +30,11 @@ export function liveSentence(seen: PlateSeen, state: OfferState, wanted: Wanted,
         ? 'Let it come to rest at zero.'
         : `At ${words.full(level_nm)}: let it rest, zero the gauge.`;
     case 'push':
-      return 'At rest. Push lightly to the stop.';
+      return seen.doubted_nm === null
+        ? 'At rest. Push lightly to the stop.'
+        : `At rest. ${words.full(seen.doubted_nm)} looked like a turned drum, zeroed. Push lightly to the stop, and let go.`;
     case 'zero':
       return `Not back to zero, ${words.full(Math.abs((back_nm ?? 0) - (rest_nm ?? 0)))} off: zero it and do this spot again.`;
-    case 'hold':
-      return 'It does not hold air: it sinks. H notes it; push again to try once more.';
     case 'air':
       if (wanted === 'travel') return 'At rest. Pull to the other end.';
       if (wanted === 'whole') return 'At rest on the pressed plate. Hand off, then air.';

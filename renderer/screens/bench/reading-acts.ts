@@ -9,7 +9,12 @@ import { useAtCheck } from './at-check.ts';
 import type { ReadingPlan } from './reading-plan.ts';
 import type { Meaning } from './use-reading-line.ts';
 
-type Line = { readonly typed: string; readonly isZeroedAgain: boolean; readonly meaning: Meaning };
+type Line = {
+  readonly typed: string;
+  readonly isZeroedAgain: boolean;
+  readonly meaning: Meaning;
+  readonly heard: HeardTrace | null;
+};
 
 export function useReadingActs() {
   const { job, check, by } = useAtCheck();
@@ -40,10 +45,7 @@ export function useReadingActs() {
   return {
     error: starting.error ?? noting.error,
     /** A line of a take, or the first line of a plan, which begins it. */
-    record(
-      of: { readonly takeId: number } | ReadingPlan,
-      line: Line & { readonly spot: number; readonly heard: HeardTrace | null },
-    ): Promise<Take> {
+    record(of: { readonly takeId: number } | ReadingPlan, line: Line & { readonly spot: number }): Promise<Take> {
       return show(async () => {
         const { takeId } = 'takeId' in of ? of : await call('readings.startTake', beginning(of));
         return call('readings.recordReading', { ...line, takeId, by });
