@@ -1,7 +1,7 @@
 // How much more often something comes back for one step more of a factor: Cox's model with one covariate.
 import { accept, type Result, refuse } from '../base/result.ts';
 import { chiSquareTails } from './chi-square.ts';
-import { type FollowUp, type Moment, orderFollowUp } from './follow-up.ts';
+import { type FollowUp, type OrderedFollowUp, orderFollowUp } from './follow-up.ts';
 import { normalCoverageFactor } from './normal.ts';
 import { centreInUnits } from './summary.ts';
 
@@ -36,11 +36,11 @@ export function cox(followUp: FollowUp, x: readonly number[], ties: Ties): Resul
   if (sumOfSquares === 0) return refuse('constant-covariate', 'The covariate is the same for everybody.');
   const spread = Math.sqrt(sumOfSquares / x.length);
   const scaled = Float64Array.from(ordered.value.order, (place) => deviations[place]! / spread);
-  const latestFirst = ordered.value.moments.toReversed();
-  const refusal = refuseWithoutEstimate(latestFirst, scaled);
+  const latestFirst = tally(ordered.value, scaled);
+  const refusal = refuseWithoutEstimate(latestFirst);
   if (refusal) return refusal;
-  const start = partialLikelihood(latestFirst, scaled, ties, 0);
-  const fitted = climb((coefficient) => partialLikelihood(latestFirst, scaled, ties, coefficient), start);
+  const start = partialLikelihood(latestFirst, ties, 0);
+  const fitted = climb((coefficient) => partialLikelihood(latestFirst, ties, coefficient), start);
   if (!fitted) return refuse('no-finite-estimate', 'The hazard ratio has no finite estimate.');
   const coefficient = fitted.coefficient / spread / unit;
   const standardError = 1 / Math.sqrt(fitted.information) / spread / unit;
@@ -72,32 +72,61 @@ type Likelihood = {
   readonly information: number;
 };
 
-/** `x` is in the order of time, as the moments count it. */
-function partialLikelihood(
-  latestFirst: readonly Moment[],
-  x: Float64Array,
-  ties: Ties,
-  coefficient: number,
-): Likelihood {
+/** Those whose time is the same: how many have each x, and of how many of them the event came. */
+type Tally = {
+  readonly events: number;
+  readonly x: Float64Array;
+  readonly counts: Float64Array;
+  readonly eventsAtX: Float64Array;
+};
+
+/** Only a covariate of few values is counted value by value; of a measured one hardly two are alike. */
+const fewValues = 16;
+
+/** The latest first. `x` is in the order of time, as the moments count it. */
+function tally({ moments }: OrderedFollowUp, x: Float64Array): Tally[] {
+  const values = new Set<number>();
+  for (let place = 0; place < x.length && values.size <= fewValues; place++) values.add(x[place]!);
+  const tallies = moments.map(({ first, events, next }): Tally => {
+    const of = x.subarray(first, next);
+    const isEvent = (_: number, place: number) => Number(place < events);
+    if (values.size > fewValues) return { events, x: of, counts: of.map(() => 1), eventsAtX: of.map(isEvent) };
+    const distinct = Float64Array.from(new Set(of));
+    const counts = new Float64Array(distinct.length);
+    const eventsAtX = new Float64Array(distinct.length);
+    for (const [place, each] of of.entries()) {
+      const at = distinct.indexOf(each);
+      counts[at]! += 1;
+      if (place < events) eventsAtX[at]! += 1;
+    }
+    return { events, x: distinct, counts, eventsAtX };
+  });
+  return tallies.reverse();
+}
+
+function partialLikelihood(latestFirst: readonly Tally[], ties: Ties, coefficient: number): Likelihood {
   let value = 0;
   let slope = 0;
   let information = 0;
   // Σ w, Σ wx, Σ wx² with w = exp(coefficient · x), of everybody still at risk.
   let [weights, firsts, seconds] = [0, 0, 0];
-  for (const { first, events, next } of latestFirst) {
+  for (const { events, x, counts, eventsAtX } of latestFirst) {
     let [tiedWeights, tiedFirsts, tiedSeconds] = [0, 0, 0];
-    for (let place = first; place < next; place++) {
-      const each = x[place]!;
-      const weight = Math.exp(coefficient * each);
+    for (let i = 0; i < x.length; i++) {
+      const each = x[i]!;
+      const ofOne = Math.exp(coefficient * each);
+      const weight = ofOne * counts[i]!;
       weights += weight;
       firsts += weight * each;
       seconds += weight * each * each;
-      if (place < first + events) {
-        tiedWeights += weight;
-        tiedFirsts += weight * each;
-        tiedSeconds += weight * each * each;
-        value += coefficient * each;
-        slope += each;
+      const eventsHere = eventsAtX[i]!;
+      if (eventsHere > 0) {
+        const tied = ofOne * eventsHere;
+        tiedWeights += tied;
+        tiedFirsts += tied * each;
+        tiedSeconds += tied * each * each;
+        value += coefficient * each * eventsHere;
+        slope += each * eventsHere;
       }
     }
     for (let i = 0; i < events; i++) {
@@ -131,19 +160,20 @@ function climb(at: (coefficient: number) => Likelihood, start: Likelihood): Like
 }
 
 /** Bounded above or below by the risk sets: then the likelihood rises for ever. */
-function refuseWithoutEstimate(latestFirst: readonly Moment[], x: Float64Array) {
+function refuseWithoutEstimate(latestFirst: readonly Tally[]) {
   let [lowest, highest] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
   let [doesVary, isAlwaysHighest, isAlwaysLowest] = [false, true, true];
-  for (const { first, events, next } of latestFirst) {
-    for (let place = first; place < next; place++) {
-      lowest = Math.min(lowest, x[place]!);
-      highest = Math.max(highest, x[place]!);
+  for (const { events, x, eventsAtX } of latestFirst) {
+    for (const each of x) {
+      lowest = Math.min(lowest, each);
+      highest = Math.max(highest, each);
     }
     if (events === 0 || lowest === highest) continue;
     doesVary = true;
-    for (let place = first; place < first + events; place++) {
-      isAlwaysHighest &&= x[place] === highest;
-      isAlwaysLowest &&= x[place] === lowest;
+    for (let i = 0; i < x.length; i++) {
+      if (eventsAtX[i] === 0) continue;
+      isAlwaysHighest &&= x[i] === highest;
+      isAlwaysLowest &&= x[i] === lowest;
     }
   }
   if (!doesVary) {
