@@ -6,10 +6,11 @@ import { type Chart, circle, line, type Medium, rect, round, type Shape } from '
 
 /**
  * The small band of a row of checks: limits always at the same places, so that rows compare down the page. The value
- * is a filled dot with its ± bar, as found an open dot; what lies off the scale is an arrow at the edge.
+ * is a filled dot with its ± bar, as found an open dot, predicted an open one with a dashed bar above them; what lies off
+ * the scale is an arrow at the edge.
  */
 export function bandRow(
-  facts: Omit<BandFacts, 'readings' | 'guard' | 'predicted'>,
+  facts: Omit<BandFacts, 'readings' | 'guard' | 'predicted'> & Partial<Pick<BandFacts, 'predicted'>>,
   words: AmountWords,
   { width, height, medium }: { readonly width: number; readonly height: number; readonly medium: Medium },
 ): Chart {
@@ -62,6 +63,19 @@ export function bandRow(
         : arrow(axis, side, middle, 3.5 * unit, paint),
     );
   }
+  const predicted = facts.predicted ?? null;
+  if (predicted !== null) {
+    const side = beyond(axis, predicted.value);
+    const above = height * 0.25;
+    const paint = { depicts: 'predicted', fill: 'face', stroke: 'act', strokeWidth: unit } as const;
+    const dash = [3 * unit, 2 * unit];
+    shapes.push(...bar(axis, predicted, above, 0, { stroke: 'act', strokeWidth: 1.25 * unit, dash }));
+    shapes.push(
+      side === null
+        ? circle(axis.x(predicted.value), above, 3 * unit, paint)
+        : arrow(axis, side, above, 3.5 * unit, paint),
+    );
+  }
   if (facts.now !== null) {
     const side = beyond(axis, facts.now.value);
     const paint = { depicts: 'now', fill: 'ink' } as const;
@@ -72,5 +86,5 @@ export function bandRow(
       shapes.push(arrow(axis, side, middle, radius, paint));
     }
   }
-  return { medium, width, height, title: bandSentence({ ...facts, readings: [], predicted: null }, words), shapes };
+  return { medium, width, height, title: bandSentence({ ...facts, readings: [], predicted }, words), shapes };
 }

@@ -2,6 +2,7 @@
 import { z } from 'zod';
 import { computed_nm, id, instant, length_nm, line, requiredLine } from '../contract/fields.ts';
 import { read, write } from '../contract/method.ts';
+import { verdict } from '../readings/readings.contract.ts';
 import { pieceKinds } from '../specs/spec-sheet.ts';
 import { savedPack } from '../specs/specs.contract.ts';
 
@@ -35,7 +36,7 @@ export const mockUp = z.strictObject({
   pieces: z.array(z.strictObject({ slotId: id, piece, isNew: z.boolean() })),
   /** What the book expected it to read, before it was read. */
   predicted: z.strictObject({ mean_nm: computed_nm, standardDeviation_nm: computed_nm }).nullable(),
-  read: z.strictObject({ takeId: id, mean_nm: computed_nm, expanded_nm: computed_nm.nullable() }).nullable(),
+  read: z.strictObject({ takeId: id, mean_nm: computed_nm, expanded_nm: computed_nm.nullable(), verdict }).nullable(),
   /** How many standard deviations the reading lies from what the earlier mock-ups say. */
   innovation: z.number().nullable(),
   /** When that is beyond 3: what to look at, first suspect first. */

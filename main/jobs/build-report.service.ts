@@ -4,6 +4,7 @@ import { estimateSentences } from '../../app/clutch/clutch-words.ts';
 import type { KeptTrace } from '../../app/indicators/indicators.contract.ts';
 import type { CheckOfJob, Job } from '../../app/jobs/jobs.contract.ts';
 import { warrantyWords } from '../../app/jobs/warranty.ts';
+import { changesBetween } from '../../app/packs/mock-up-changes.ts';
 import type { MockUp, PackOfJob } from '../../app/packs/packs.contract.ts';
 import { slotName } from '../../app/packs/slot-name.ts';
 import { buildReport } from '../../app/papers/build-report.ts';
@@ -219,14 +220,7 @@ function shopNote({ note }: MockUp): string[] {
 /** "steel 2: 76.5 → 83.0", or nothing where nothing changed. */
 function changesIn(pack: PackOfJob, mockUp: MockUp, before: MockUp | undefined, settings: Settings): string {
   const shown = (height_nm: number) => formatLength(height_nm, settings.lengthUnit, undefined, settings.decimalMark);
-  return pack.slots
-    .flatMap((slot, index) => {
-      const now = mockUp.pieces.find((each) => each.slotId === slot.slotId)?.piece;
-      const was = before?.pieces.find((each) => each.slotId === slot.slotId)?.piece;
-      if (!now || !was || now.pieceId === was.pieceId) return [];
-      return [`${slotName(pack.slots, index)}: ${shown(was.height_nm)} → ${shown(now.height_nm)}`];
-    })
-    .join(', ');
+  return changesBetween(pack.slots, before?.pieces ?? [], mockUp.pieces, shown).join(', ');
 }
 
 function supersededOf(check: CheckOfJob, takes: readonly Take[]): BuildReportFacts['superseded'][number][] {

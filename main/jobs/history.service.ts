@@ -4,7 +4,7 @@ import { sayAnswer } from '../../app/jobs/answer-text.ts';
 import { dayIn, timeIn } from '../../app/jobs/calendar-days.ts';
 import type { Act } from '../../app/jobs/history.contract.ts';
 import type { CheckOfJob, Job } from '../../app/jobs/jobs.contract.ts';
-import { slotName } from '../../app/packs/slot-name.ts';
+import { changesBetween } from '../../app/packs/mock-up-changes.ts';
 import { benchSheet } from '../../app/papers/bench-sheet.ts';
 import { buildSheet } from '../../app/papers/build-sheet.ts';
 import { writeDay } from '../../app/papers/dates.ts';
@@ -15,6 +15,7 @@ import type { Take } from '../../app/readings/readings.contract.ts';
 import { verdictWords } from '../../app/readings/verdict-words.ts';
 import type { Settings } from '../../app/shop/shop.contract.ts';
 import { loadActs } from '../clutch/clutch.service.ts';
+import { comebackActs } from '../comebacks/comebacks-history.service.ts';
 import type { OpenShop } from '../database/open-shop.ts';
 import type { Reading } from '../database/tables.ts';
 import { listMockUpPieces } from '../packs/packs.repository.ts';
@@ -47,6 +48,7 @@ export async function getHistory(reading: Reading, { jobId }: { jobId: number })
     ...(await doorActs(reading, job)),
     ...(await stageActs(reading, jobId)),
     ...(await deliveryActs(reading, jobId, settings)),
+    ...(await comebackActs(reading, jobId, settings)),
     ...(await benchActs(reading, job, settings)),
     ...(await mockUpActs(reading, job, settings)),
     ...(await loadActs(reading, jobId, settings)),
@@ -197,15 +199,7 @@ async function mockUpActs(reading: Reading, job: Job, settings: Settings): Promi
   for (const row of rows) {
     const pieces = await listMockUpPieces(reading, row.mock_up_id);
     const slots = packs.find((pack) => pack.packId === row.pack_id)?.slots ?? [];
-    const swapped = (before.get(row.pack_id) ?? []).flatMap((was) => {
-      const now = pieces.find((each) => each.slotId === was.slotId);
-      if (!now || now.piece.pieceId === was.piece.pieceId) return [];
-      const name = slotName(
-        slots,
-        slots.findIndex((slot) => slot.slotId === was.slotId),
-      );
-      return [`${name}: ${shown(was.piece.height_nm)} → ${shown(now.piece.height_nm)}`];
-    });
+    const swapped = changesBetween(slots, before.get(row.pack_id) ?? [], pieces, shown);
     before.set(row.pack_id, pieces);
     acts.push({
       at: row.made_at,

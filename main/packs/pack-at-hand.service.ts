@@ -60,8 +60,8 @@ export async function packAtHand(
 }
 
 export function readOf(take: Take): MockUp['read'] {
-  const { mean, expanded } = take.evaluation;
-  return mean === null ? null : { takeId: take.takeId, mean_nm: mean, expanded_nm: expanded };
+  const { mean, expanded, verdict } = take.evaluation;
+  return mean === null ? null : { takeId: take.takeId, mean_nm: mean, expanded_nm: expanded, verdict };
 }
 
 export function recordOf(mockUp: MockUpAtHand): MockUpRecord {

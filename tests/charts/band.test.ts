@@ -204,6 +204,26 @@ describe('the band of a row', () => {
     ]);
   });
 
+  test('draws predicted open and dashed above what was read, and says both (25.5 ± 3.2, read 26.0)', () => {
+    const chart = bandRow(
+      {
+        limits: { low: thou(20), high: thou(30) },
+        target: null,
+        now: { value: thou(26), expanded: thou(1.5), label: 'read' },
+        predicted: { value: thou(25.5), expanded: thou(3.2), label: 'predicted' },
+        asFound: null,
+      },
+      words,
+      size,
+    );
+    const [predicted] = depicting<Circle>(chart, 'predicted', 'circle');
+    const [now] = depicting<Circle>(chart, 'now', 'circle');
+    expect(predicted).toMatchObject({ fill: 'face', stroke: 'act' });
+    expect(predicted!.x).toBeLessThan(now!.x);
+    expect(predicted!.y).toBeLessThan(now!.y);
+    expect(chart.title).toBe('Limits 20 and 30. Read 26.0 ± 1.5. Predicted 25.5 ± 3.2.');
+  });
+
   test('stays empty but for its limits where nothing was read', () => {
     const chart = bandRow(
       { limits: { low: thou(100), high: thou(150) }, target: null, now: null, asFound: null },

@@ -15,6 +15,7 @@ import { useReadingActs } from './reading-acts.ts';
 import { expectedOf, phaseWords, planOf, roundsRead, standingReadings } from './reading-plan.ts';
 import { expectedSentence, nextAct, resultSentence } from './result-words.ts';
 import { SpotsAcross } from './SpotsAcross.tsx';
+import { Suspects } from './Suspects.tsx';
 import { standsWords } from './setup-words.ts';
 import { useBeside } from './use-beside.tsx';
 import { useWhy } from './use-why.ts';
@@ -33,6 +34,7 @@ export function ResultStep({ go }: { go: Go }) {
   const last = standingReadings(take).at(-1);
   const mockUp = pack?.mockUps.find((each) => each.number === take.mockUpNumber);
   const expected = expectedOf(take, at);
+  const suspects = expected === null ? [] : (mockUp?.suspects ?? []);
   const act = nextAct(take, at);
 
   const washer = () => go({ at: 'washer' });
@@ -62,6 +64,12 @@ export function ResultStep({ go }: { go: Go }) {
     ...keysWhen(last !== undefined, { key: 'R', words: 'Redo', onPress: redo }),
     ...keysWhen(act !== 'read it again', { key: 'N', words: 'Read it again', isRare: true, onPress: again }),
     ...keysWhen(act !== 'keep it', { key: 'K', words: 'Keep as is', isRare: true, onPress: () => go({ at: 'keep' }) }),
+    ...keysWhen(pack !== null && pack.mockUps.length > 1, {
+      key: 'V',
+      words: 'Mock-ups',
+      isRare: 'always',
+      onPress: () => go({ at: 'mock-ups', back: { at: 'result' } }),
+    }),
     ...keysWhen(pack !== null && pack.mockUps.length > 0, {
       key: 'H',
       words: 'Correct a height',
@@ -78,8 +86,9 @@ export function ResultStep({ go }: { go: Go }) {
       prompt={
         <>
           <h1 className="say">{resultSentence(take, at)}</h1>
-          <p className="quiet">{keysSentence(keys)}</p>
-          <Expected sentence={expectedSentence(take, at)} suspects={mockUp?.suspects ?? []} />
+          {/* Where to look stands in its place; the keys are at the foot in any case. */}
+          {suspects.length === 0 && <p className="quiet">{keysSentence(keys)}</p>}
+          <Expected sentence={expectedSentence(take, at)} suspects={suspects} />
           {check.override && <p>It stands: {check.override.reason}</p>}
         </>
       }
@@ -93,7 +102,7 @@ export function ResultStep({ go }: { go: Go }) {
           <RunningReading evaluation={evaluation} expected={null} />
           <ReadingBand
             take={take}
-            expected={expected && { value: expected.mean_nm, expanded: expected.expanded_nm, label: 'expected' }}
+            expected={expected && { value: expected.mean_nm, expanded: expected.expanded_nm, label: 'predicted' }}
           />
           {evaluation.whatWouldDecide !== null && <Notice>{evaluation.whatWouldDecide}</Notice>}
           {(check.packId !== null || standingReadings(take).length > 1) && (
@@ -126,16 +135,7 @@ function headOf(spots: number, isPack: boolean): string {
 function Expected({ sentence, suspects }: { sentence: string | null; suspects: readonly string[] }) {
   if (sentence === null) return null;
   if (suspects.length === 0) return <p className="quiet">{sentence}</p>;
-  return (
-    <>
-      <p>{sentence} That is farther off than the uncertainty allows. Look first at:</p>
-      <ol className={styles.suspects}>
-        {suspects.map((suspect) => (
-          <li key={suspect}>{suspect}</li>
-        ))}
-      </ol>
-    </>
-  );
+  return <Suspects suspects={suspects}>{sentence} That is farther off than the uncertainty allows.</Suspects>;
 }
 
 /** Misread lines and notes of this take. */

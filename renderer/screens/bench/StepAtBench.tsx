@@ -3,6 +3,7 @@ import type { Go, Step } from './bench-step.ts';
 import { CorrectHeightStep } from './CorrectHeightStep.tsx';
 import { KeepStep } from './KeepStep.tsx';
 import { LooseSteelsStep } from './LooseSteelsStep.tsx';
+import { MockUpsStep } from './MockUpsStep.tsx';
 import { OwnSwapStep } from './OwnSwapStep.tsx';
 import { PackContentsStep } from './PackContentsStep.tsx';
 import { ReadStep } from './ReadStep.tsx';
@@ -34,6 +35,8 @@ export function StepAtBench({ step, go }: { step: Step; go: Go }) {
       return <ResultStep go={go} />;
     case 'contents':
       return <PackContentsStep go={go} />;
+    case 'mock-ups':
+      return <MockUpsStep back={step.back} go={go} />;
     case 'swaps':
       return <SwapsStep go={go} />;
     case 'swap':

@@ -57,6 +57,12 @@ export function SwapsStep({ go }: { go: Go }) {
         { key: 'O', words: 'Your own swap', onPress: () => go({ at: 'own swap' }) },
         { key: 'L', words: 'Loose plates', onPress: () => go({ at: 'loose' }) },
         { key: 'B', words: 'Back to the reading', onPress: () => go({ at: 'result' }) },
+        ...keysWhen(pack.mockUps.length > 1, {
+          key: 'V',
+          words: 'Mock-ups',
+          isRare: 'always',
+          onPress: () => go({ at: 'mock-ups', back: { at: 'swaps' } }),
+        }),
         {
           key: 'H',
           words: 'Correct a height',

@@ -15,6 +15,7 @@ export type Step =
   | { readonly at: 'redo'; readonly readingId: number; readonly back: Step }
   | { readonly at: 'result' }
   | { readonly at: 'contents' }
+  | { readonly at: 'mock-ups'; readonly back: Step }
   | { readonly at: 'swaps' }
   | { readonly at: 'swap'; readonly changes: number }
   | { readonly at: 'own swap' }

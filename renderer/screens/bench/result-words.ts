@@ -1,5 +1,8 @@
 // The sentence a take ends in, and the act it leads to.
+import type { AmountWords } from '../../../app/charts/amounts.ts';
+import type { PackOfJob } from '../../../app/packs/packs.contract.ts';
 import type { Take } from '../../../app/readings/readings.contract.ts';
+import type { Check } from '../../../app/specs/spec-sheet.ts';
 import type { AtCheck } from './at-check.ts';
 import { verdictSentence } from './check-facts.ts';
 import { expectedOf } from './reading-plan.ts';
@@ -21,6 +24,18 @@ export function expectedSentence(take: Take, at: Pick<AtCheck, 'check' | 'pack' 
   const expected = expectedOf(take, at);
   if (!expected || mean === null) return null;
   return `Predicted ${full(expected.mean_nm)} ± ${full(expected.expanded_nm)}, read ${full(mean)}.`;
+}
+
+/** "Mock-up 1: predicted 25.5, read 26.0. In." of what sits in the pack now. */
+export function newestSentence({ mockUps }: PackOfJob, check: Pick<Check, 'quantity'>, words: AmountWords): string {
+  const newest = mockUps.at(-1);
+  if (!newest) return 'Nothing is entered yet.';
+  const { number, predicted, read } = newest;
+  const figures = [
+    predicted && `predicted ${words.full(predicted.mean_nm)}`,
+    read ? `read ${words.full(read.mean_nm)}. ${verdictSentence(read.verdict, check, words)}` : 'not read yet.',
+  ];
+  return `${number === 0 ? 'As found' : `Mock-up ${number}`}: ${figures.filter(Boolean).join(', ')}`;
 }
 
 export type NextAct = 'keep it' | 'read it final' | 'what to swap' | 'fit a washer' | 'measure more' | 'read it again';

@@ -5,14 +5,13 @@ import { stackUp } from '../../../app/charts/stack-up.ts';
 import type { Job } from '../../../app/jobs/jobs.contract.ts';
 import type { MockUp, PackOfJob } from '../../../app/packs/packs.contract.ts';
 import { slotName } from '../../../app/packs/slot-name.ts';
-import { normalCoverageFactor } from '../../../app/statistics/normal.ts';
 import { FittedChart } from '../../charts/FittedChart.tsx';
 import { classNames } from '../../components/class-names.ts';
 import { Disclosure } from '../../components/Disclosure.tsx';
-import { Cell, ColumnHead, RowHead, Table } from '../../components/Table.tsx';
 import { LinkKey } from '../../frame/LinkKey.tsx';
 import { Loaded } from '../../frame/Loaded.tsx';
 import { useOpenShop } from '../../frame/open-shop.ts';
+import { MockUps } from '../../packs/MockUps.tsx';
 import { useRead } from '../../rpc/use-read.ts';
 import { amountWords } from '../../text/amount-words.ts';
 import page from './JobScreen.module.css';
@@ -47,14 +46,15 @@ export function PacksOfJob({ job }: { job: Job }) {
           words={`${pack.name}, ${mockUpWords(pack.mockUpNumber)}`}
           isOpenAtFirst={index === firstBuilt}
         >
-          <PackSide jobId={job.jobId} packId={pack.packId} />
+          <PackSide job={job} packId={pack.packId} />
         </Disclosure>
       ))}
     </section>
   );
 }
 
-function PackSide({ jobId, packId }: { jobId: number; packId: number }) {
+function PackSide({ job, packId }: { job: Job; packId: number }) {
+  const { jobId } = job;
   const pack = useRead('packs.getPack', { jobId, packId });
   return (
     <Loaded read={pack}>
@@ -65,7 +65,11 @@ function PackSide({ jobId, packId }: { jobId: number; packId: number }) {
             {newest ? (
               <>
                 <PackDrawing pack={known} mockUp={newest} />
-                <MockUps mockUps={known.mockUps} />
+                <MockUps
+                  pack={known}
+                  check={job.checks.find(({ checkId }) => checkId === known.checkId) ?? null}
+                  size="small"
+                />
                 <Sentences pack={known} newest={newest} />
               </>
             ) : (
@@ -120,36 +124,6 @@ function PackDrawing({ pack, mockUp }: { pack: PackOfJob; mockUp: MockUp }) {
   return <FittedChart draw={draw} least={200} />;
 }
 
-function MockUps({ mockUps }: { mockUps: readonly MockUp[] }) {
-  const words = useLengthWords();
-  return (
-    <Table label="Mock-ups" density="dense">
-      <thead>
-        <tr>
-          <ColumnHead>mock-up, {words.unit}</ColumnHead>
-          <ColumnHead isNumber>should read</ColumnHead>
-          <ColumnHead isNumber>read</ColumnHead>
-        </tr>
-      </thead>
-      <tbody>
-        {mockUps.map(({ mockUpId, number, predicted, read }) => (
-          <tr key={mockUpId}>
-            <RowHead>{number === 0 ? 'as found' : number}</RowHead>
-            <Cell isNumber>
-              {predicted
-                ? sure(predicted.mean_nm, normalCoverageFactor(0.95) * predicted.standardDeviation_nm, words)
-                : '–'}
-            </Cell>
-            <Cell isNumber isStrong>
-              {read ? sure(read.mean_nm, read.expanded_nm, words) : 'not yet'}
-            </Cell>
-          </tr>
-        ))}
-      </tbody>
-    </Table>
-  );
-}
-
 /** What breaks the family's rules, and what to look at when a reading missed its prediction. */
 function Sentences({ pack, newest }: { pack: PackOfJob; newest: MockUp }) {
   const missed = pack.mockUps.filter((mockUp) => mockUp.suspects.length > 0);
@@ -180,10 +154,6 @@ function Sentences({ pack, newest }: { pack: PackOfJob; newest: MockUp }) {
 function useLengthWords() {
   const { settings } = useOpenShop();
   return amountWords({ quantity: 'length', unit: settings.lengthUnit }, settings);
-}
-
-function sure(mean_nm: number, halfWidth_nm: number | null, words: { full: (amount: number) => string }): string {
-  return halfWidth_nm === null ? words.full(mean_nm) : `${words.full(mean_nm)} ± ${words.full(halfWidth_nm)}`;
 }
 
 function mockUpWords(number: number | null): string {
