@@ -3,21 +3,21 @@ import { noClutchFigures } from '../../../app/clutch/clutch-figures.ts';
 import type { Check, Limits, Pack, Slot, SpecSheet } from '../../../app/specs/spec-sheet.ts';
 import { kx3Lists } from './kx3-lists.ts';
 
-const thou = (value: number): number => Math.round(value * 25_400);
+export const thou = (value: number): number => Math.round(value * 25_400);
 const sixteenths = (value: number): number => value * 1_587_500;
-const psi = (value: number): number => Math.round(value * 6_894.757293168);
+export const psi = (value: number): number => Math.round(value * 6_894.757293168);
 const inchPounds = (value: number): number => Math.round(value * 112.9848290276167);
 const footPounds = (value: number): number => Math.round(value * 1_355.8179483314);
 const poundsForce = (value: number): number => Math.round(value * 4_448.2216152605);
-const quarts = (value: number): number => Math.round(value * 946_352.946);
+export const quarts = (value: number): number => Math.round(value * 946_352.946);
 
 const plain = { isAdjuster: false, outline: '', catalogue_nm: [], facing: '' };
 const friction = (height: number): Slot => ({ ...plain, kind: 'friction', nominal_nm: thou(height) });
-const backingPlate = (height: number): Slot => ({ ...plain, kind: 'backing plate', nominal_nm: thou(height) });
+export const backingPlate = (height: number): Slot => ({ ...plain, kind: 'backing plate', nominal_nm: thou(height) });
 const steel = (outline: string): Slot => ({ ...plain, kind: 'steel', nominal_nm: null, isAdjuster: true, outline });
 
 /** Steel, friction, steel, friction … from the piston. */
-const stack = (plates: number, outline: string, frictionHeight: number): Slot[] =>
+export const stack = (plates: number, outline: string, frictionHeight: number): Slot[] =>
   Array.from({ length: plates }, () => [steel(outline), friction(frictionHeight)]).flat();
 
 const packs: Pack[] = [
@@ -67,15 +67,15 @@ const packs: Pack[] = [
   },
 ];
 
-const target = (aim: number, low: number, high: number): Limits => ({
+export const target = (aim: number, low: number, high: number): Limits => ({
   kind: 'target',
   target: thou(aim),
   low: thou(low),
   high: thou(high),
 });
-const range = (low: number, high: number): Limits => ({ kind: 'range', low: thou(low), high: thou(high) });
+export const range = (low: number, high: number): Limits => ({ kind: 'range', low: thou(low), high: thou(high) });
 
-const lengthCheck = (check: Pick<Check, 'name' | 'group' | 'method' | 'limits'> & Partial<Check>): Check => ({
+export const lengthCheck = (check: Pick<Check, 'name' | 'group' | 'method' | 'limits'> & Partial<Check>): Check => ({
   packName: null,
   quantity: 'length',
   unit: 'thou',
