@@ -2,7 +2,7 @@
 // counted, so that the best of many is not taken for a find.
 import { accept, type Result, refuse } from '../base/result.ts';
 import { chiSquareTails } from '../statistics/chi-square.ts';
-import { cox } from '../statistics/cox.ts';
+import { type Alike, cox, coxOfGroup } from '../statistics/cox.ts';
 import { falseDiscovery } from '../statistics/false-discovery.ts';
 import { fisher } from '../statistics/fisher.ts';
 import { normalCoverageFactor } from '../statistics/normal.ts';
@@ -77,8 +77,9 @@ export function tryFactors(columns: readonly FactorColumn[], followed: readonly 
 
 function tryNumber(column: NumberColumn, followed: readonly FollowedBuild[]): Result<Untold> {
   const rows = recorded(followed, ({ place }) => column.values[place] ?? null);
-  const few = tooFew(rows.event);
-  if (few) return few;
+  const events = eventsOf(rows);
+  if (rows.x.length === 0) return refuse('unrecorded', 'Never recorded.');
+  if (events < enoughEvents) return tooFew(events);
   const sorted = Float64Array.from(rows.x).sort();
   const ends = [sorted[0]!, sorted.at(-1)!] as const;
   if (ends[0] === ends[1]) return refuse('constant', 'The same in every build.');
@@ -93,7 +94,9 @@ function tryNumber(column: NumberColumn, followed: readonly FollowedBuild[]): Re
   return accept({
     column,
     level: null,
-    ...countsOf(rows, followed),
+    builds: rows.x.length,
+    events,
+    unrecorded: followed.length - rows.x.length,
     inLevel: null,
     between: isWorseLow ? { worse: low, better: high } : { worse: high, better: low },
     effect: {
@@ -106,56 +109,78 @@ function tryNumber(column: NumberColumn, followed: readonly FollowedBuild[]): Re
 }
 
 function tryGroup(column: GroupColumn, followed: readonly FollowedBuild[]): Result<Untold>[] {
-  const places = followed.filter(({ place }) => column.levels[place] !== null);
-  if (places.length === 0) return [refuse('unrecorded', 'Never recorded.')];
-  const few = tooFew(places.map(({ event }) => event));
-  if (few) return [few];
-  const counted = new Map<string, { builds: number; events: number }>();
-  let isEachInOne = true;
-  for (const { place, event } of places) {
-    const levels = column.levels[place]!;
-    isEachInOne &&= levels.length === 1;
-    for (const level of levels) {
-      const count = counted.get(level) ?? { builds: 0, events: 0 };
-      count.builds += 1;
-      count.events += event;
-      counted.set(level, count);
-    }
-  }
-  if (counted.size < 2 && isEachInOne) return [refuse('constant', 'The same in every build.')];
-  const large = [...counted].filter(
-    ([, { builds }]) => builds >= enoughInGroup && places.length - builds >= enoughInGroup,
-  );
+  const { all, byLevel, builds, events, isEachInOne } = countGroup(column, followed);
+  if (builds === 0) return [refuse('unrecorded', 'Never recorded.')];
+  if (events < enoughEvents) return [tooFew(events)];
+  if (byLevel.size < 2 && isEachInOne) return [refuse('constant', 'The same in every build.')];
+  const large = [...byLevel]
+    .map(([level, alike]) => ({ level, alike, inLevel: sumOf(alike) }))
+    .filter(({ inLevel }) => inLevel.builds >= enoughInGroup && builds - inLevel.builds >= enoughInGroup);
   if (large.length === 0) {
     return [refuse('small-groups', `No group with ${enoughInGroup} builds in it and ${enoughInGroup} beside it.`)];
   }
   // Of two groups each is the rest of the other: one question, told for the one that came back more often.
-  const isPair = counted.size === 2 && isEachInOne;
-  const share = ([, { builds, events }]: (typeof large)[number]) => events / builds;
+  const isPair = byLevel.size === 2 && isEachInOne;
+  const share = ({ inLevel }: (typeof large)[number]) => inLevel.events / inLevel.builds;
   const asked = isPair ? large.toSorted((a, b) => share(b) - share(a)).slice(0, 1) : large;
-  return asked.map(([level, inLevel]) => {
-    const rows = recorded(places, ({ place }) => (column.levels[place]!.includes(level) ? 1 : 0));
-    const effect = effectOfLevel(rows, inLevel);
+  const unrecorded = followed.length - builds;
+  return asked.map(({ level, alike, inLevel }) => {
+    const rest = all.map(({ count, events: came }, i) => ({
+      count: count - alike[i]!.count,
+      events: came - alike[i]!.events,
+    }));
+    const effect = effectOfLevel(alike, rest);
     if (!effect.ok) return effect;
-    const counts = countsOf(rows, followed);
-    return accept({ column, level, ...counts, inLevel, between: null, effect: effect.value });
+    return accept({ column, level, builds, events, unrecorded, inLevel, between: null, effect: effect.value });
   });
 }
 
-function effectOfLevel(rows: Rows, inLevel: { builds: number; events: number }): Result<Effect> {
-  const builds = rows.event.length;
-  const events = eventsOf(rows);
-  const rest = { builds: builds - inLevel.builds, events: events - inLevel.events };
-  const isOneSided = [inLevel, rest].some((side) => side.events === 0 || side.events === side.builds);
-  const fit = isOneSided ? null : cox(rows, rows.x, 'efron');
-  if (fit?.ok) {
-    const { hazardRatio, hazardRatioInterval, likelihoodRatio } = fit.value;
+type Counted = { count: number; events: number };
+
+/** How many of each level ended at each time, and how many of all: all that a group has to say. */
+function countGroup(column: GroupColumn, followed: readonly FollowedBuild[]) {
+  const times = new Map<number, number>();
+  for (const { time } of followed) if (!times.has(time)) times.set(time, times.size);
+  const nobody = (): Counted[] => Array.from(times, () => ({ count: 0, events: 0 }));
+  const all = nobody();
+  const byLevel = new Map<string, Counted[]>();
+  let isEachInOne = true;
+  for (const { place, time, event } of followed) {
+    const levels = column.levels[place] ?? null;
+    if (levels === null) continue;
+    const at = times.get(time)!;
+    isEachInOne &&= levels.length === 1;
+    all[at]!.count += 1;
+    all[at]!.events += event;
+    for (const level of levels) {
+      const alike = byLevel.get(level) ?? nobody();
+      byLevel.set(level, alike);
+      alike[at]!.count += 1;
+      alike[at]!.events += event;
+    }
+  }
+  return { all, byLevel, isEachInOne, ...sumOf(all) };
+}
+
+function sumOf(alike: readonly Alike[]): { builds: number; events: number } {
+  return {
+    builds: alike.reduce((sum, { count }) => sum + count, 0),
+    events: alike.reduce((sum, { events }) => sum + events, 0),
+  };
+}
+
+function effectOfLevel(alike: readonly Alike[], others: readonly Alike[]): Result<Effect> {
+  const [inside, outside] = [sumOf(alike), sumOf(others)];
+  const isOneSided = [inside, outside].some((side) => side.events === 0 || side.events === side.builds);
+  const ratio = isOneSided ? null : coxOfGroup(alike, others, 'efron');
+  if (ratio?.ok) {
+    const { hazardRatio, hazardRatioInterval, likelihoodRatio } = ratio.value;
     const p = chiSquareTails(likelihoodRatio, 1).upper;
     return accept({ by: 'cox', ratio: hazardRatio, interval: hazardRatioInterval, p });
   }
   const exact = fisher([
-    [inLevel.events, inLevel.builds - inLevel.events],
-    [rest.events, rest.builds - rest.events],
+    [inside.events, inside.builds - inside.events],
+    [outside.events, outside.builds - outside.events],
   ]);
   if (!exact.ok) return exact;
   const { oddsRatio, interval, pTwoSided } = exact.value;
@@ -195,19 +220,11 @@ export function quantile(sorted: ArrayLike<number>, share: number): number {
   return below + (sorted[Math.ceil(at)]! - below) * (at - Math.floor(at));
 }
 
-function countsOf(rows: Rows, followed: readonly FollowedBuild[]) {
-  const builds = rows.time.length;
-  return { builds, events: eventsOf(rows), unrecorded: followed.length - builds };
-}
-
 export function eventsOf({ event }: Pick<Rows, 'event'>): number {
   return event.reduce((sum, each) => sum + each, 0);
 }
 
-function tooFew(event: readonly number[]) {
-  if (event.length === 0) return refuse('unrecorded', 'Never recorded.');
-  const events = event.reduce((sum, each) => sum + each, 0);
-  if (events >= enoughEvents) return null;
+function tooFew(events: number) {
   return refuse('not-enough', `Recorded in ${events} of the ${enoughEvents} comebacks needed.`);
 }
 

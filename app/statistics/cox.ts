@@ -1,7 +1,7 @@
 // How much more often something comes back for one step more of a factor: Cox's model with one covariate.
 import { accept, type Result, refuse } from '../base/result.ts';
 import { chiSquareTails } from './chi-square.ts';
-import { type FollowUp, type OrderedFollowUp, orderFollowUp } from './follow-up.ts';
+import { type FollowUp, orderFollowUp } from './follow-up.ts';
 import { normalCoverageFactor } from './normal.ts';
 import { centreInUnits } from './summary.ts';
 
@@ -35,15 +35,71 @@ export function cox(followUp: FollowUp, x: readonly number[], ties: Ties): Resul
   const { unit, deviations, sumOfSquares } = centreInUnits(x);
   if (sumOfSquares === 0) return refuse('constant-covariate', 'The covariate is the same for everybody.');
   const spread = Math.sqrt(sumOfSquares / x.length);
-  const scaled = Float64Array.from(ordered.value.order, (place) => deviations[place]! / spread);
-  const latestFirst = tally(ordered.value, scaled);
+  const { order, moments } = ordered.value;
+  const scaled = new Float64Array(order.length);
+  for (let place = 0; place < order.length; place++) scaled[place] = deviations[order[place]!]! / spread;
+  const once = new Float64Array(order.length).fill(1);
+  const never = new Float64Array(order.length);
+  const latestFirst = moments.toReversed().map(
+    ({ first, events, next }): Tally => ({
+      events,
+      x: scaled.subarray(first, next),
+      counts: once.subarray(first, next),
+      // Those with the event stand before the others.
+      eventsAtX: events === 0 ? never.subarray(first, next) : never.slice(first, next).fill(1, 0, events),
+    }),
+  );
+  return estimate(latestFirst, ties, spread * unit);
+}
+
+/** Those of a group, or the rest, whose time is the same: how many, and of how many of them the event came. */
+export type Alike = { readonly count: number; readonly events: number };
+
+/**
+ * The same for a group against the rest, x being 1 or 0, from how many are alike: `inside` and `outside` hold one count a
+ * time, in the order of time. Refuses what `cox` refuses. Counting takes no longer for a fleet than for a few.
+ */
+export function coxOfGroup(inside: readonly Alike[], outside: readonly Alike[], ties: Ties): Result<Cox> {
+  if (inside.length !== outside.length) {
+    return refuse('different-lengths', 'inside, outside must be equally long.');
+  }
+  const isCount = ({ count, events }: Alike) =>
+    Number.isSafeInteger(count) && Number.isSafeInteger(events) && events >= 0 && events <= count;
+  if (![...inside, ...outside].every(isCount)) {
+    return refuse('not-a-count', 'Counts are whole numbers, zero or more, and no more events than there are.');
+  }
+  const some = (of: readonly Alike[]) => of.some(({ count }) => count > 0);
+  if (!some(inside) || !some(outside)) {
+    return refuse('constant-covariate', 'The covariate is the same for everybody.');
+  }
+  const latestFirst = inside
+    .map((within, i): Tally => {
+      const rest = outside[i]!;
+      return {
+        events: within.events + rest.events,
+        x: groupAndRest,
+        counts: Float64Array.of(within.count, rest.count),
+        eventsAtX: Float64Array.of(within.events, rest.events),
+      };
+    })
+    .reverse();
+  if (latestFirst.every(({ events }) => events === 0)) {
+    return refuse('no-events', 'There is no event to learn from.');
+  }
+  return estimate(latestFirst, ties, 1);
+}
+
+const groupAndRest = Float64Array.of(1, 0);
+
+/** One step of x is so many of the covariate: `unit`. */
+function estimate(latestFirst: readonly Tally[], ties: Ties, unit: number): Result<Cox> {
   const refusal = refuseWithoutEstimate(latestFirst);
   if (refusal) return refusal;
   const start = partialLikelihood(latestFirst, ties, 0);
   const fitted = climb((coefficient) => partialLikelihood(latestFirst, ties, coefficient), start);
   if (!fitted) return refuse('no-finite-estimate', 'The hazard ratio has no finite estimate.');
-  const coefficient = fitted.coefficient / spread / unit;
-  const standardError = 1 / Math.sqrt(fitted.information) / spread / unit;
+  const coefficient = fitted.coefficient / unit;
+  const standardError = 1 / Math.sqrt(fitted.information) / unit;
   const reach = normalCoverageFactor(0.95) * standardError;
   const z = fitted.coefficient * Math.sqrt(fitted.information);
   return accept({
@@ -79,30 +135,6 @@ type Tally = {
   readonly counts: Float64Array;
   readonly eventsAtX: Float64Array;
 };
-
-/** Only a covariate of few values is counted value by value; of a measured one hardly two are alike. */
-const fewValues = 16;
-
-/** The latest first. `x` is in the order of time, as the moments count it. */
-function tally({ moments }: OrderedFollowUp, x: Float64Array): Tally[] {
-  const values = new Set<number>();
-  for (let place = 0; place < x.length && values.size <= fewValues; place++) values.add(x[place]!);
-  const tallies = moments.map(({ first, events, next }): Tally => {
-    const of = x.subarray(first, next);
-    const isEvent = (_: number, place: number) => Number(place < events);
-    if (values.size > fewValues) return { events, x: of, counts: of.map(() => 1), eventsAtX: of.map(isEvent) };
-    const distinct = Float64Array.from(new Set(of));
-    const counts = new Float64Array(distinct.length);
-    const eventsAtX = new Float64Array(distinct.length);
-    for (const [place, each] of of.entries()) {
-      const at = distinct.indexOf(each);
-      counts[at]! += 1;
-      if (place < events) eventsAtX[at]! += 1;
-    }
-    return { events, x: distinct, counts, eventsAtX };
-  });
-  return tallies.reverse();
-}
 
 function partialLikelihood(latestFirst: readonly Tally[], ties: Ties, coefficient: number): Likelihood {
   let value = 0;
@@ -163,8 +195,10 @@ function climb(at: (coefficient: number) => Likelihood, start: Likelihood): Like
 function refuseWithoutEstimate(latestFirst: readonly Tally[]) {
   let [lowest, highest] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
   let [doesVary, isAlwaysHighest, isAlwaysLowest] = [false, true, true];
-  for (const { events, x, eventsAtX } of latestFirst) {
-    for (const each of x) {
+  for (const { events, x, counts, eventsAtX } of latestFirst) {
+    for (let i = 0; i < x.length; i++) {
+      if (counts[i] === 0) continue;
+      const each = x[i]!;
       lowest = Math.min(lowest, each);
       highest = Math.max(highest, each);
     }

@@ -1,7 +1,7 @@
 // What must hold of survival statistics whatever the data, and what they refuse.
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { cox } from '../../app/statistics/cox.ts';
+import { cox, coxOfGroup } from '../../app/statistics/cox.ts';
 import { kaplanMeier } from '../../app/statistics/kaplan-meier.ts';
 import { logRank } from '../../app/statistics/log-rank.ts';
 import { weibull } from '../../app/statistics/weibull.ts';
@@ -163,6 +163,38 @@ describe('Cox’s model', () => {
         expect(again.coefficient / 1000).toBeCloseTo(accepted(found).coefficient, 6);
         expectRelative(again.standardError, accepted(found).standardError * 1000, 1e-6);
         expect(again.likelihoodRatio).toBeCloseTo(accepted(found).likelihoodRatio, 6);
+      }),
+    );
+  });
+});
+
+describe('Cox’s model of a group by counts', () => {
+  it('says what it says of every subject by itself', () => {
+    const subject = fc.record({
+      time: fc.integer({ min: 1, max: 6 }),
+      event: fc.nat({ max: 1 }),
+      x: fc.nat({ max: 1 }),
+    });
+    fc.assert(
+      fc.property(fc.array(subject, { minLength: 1, maxLength: 40 }), (subjects) => {
+        const times = [1, 2, 3, 4, 5, 6];
+        const count = (x: number) =>
+          times.map((time) => {
+            const alike = subjects.filter((each) => each.x === x && each.time === time);
+            return { count: alike.length, events: alike.filter(({ event }) => event === 1).length };
+          });
+        const byCounts = coxOfGroup(count(1), count(0), 'efron');
+        const followUp = { time: subjects.map(({ time }) => time), event: subjects.map(({ event }) => event) };
+        const bySubjects = cox(
+          followUp,
+          subjects.map(({ x }) => x),
+          'efron',
+        );
+        expect(byCounts.ok).toBe(bySubjects.ok);
+        if (!byCounts.ok || !bySubjects.ok) return;
+        expectAllRelative(byCounts.value.logLikelihood, bySubjects.value.logLikelihood, 1e-9);
+        expect(byCounts.value.coefficient).toBeCloseTo(bySubjects.value.coefficient, 6);
+        expectRelative(byCounts.value.standardError, bySubjects.value.standardError, 1e-6);
       }),
     );
   });
