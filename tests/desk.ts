@@ -34,8 +34,21 @@ export type DeskForTest = {
   refusal(method: string, input: unknown): Promise<Failure>;
 };
 
-export async function deskIn(folder = temporaryFolder()): Promise<DeskForTest> {
-  const desk = await Desk.at(folder, tickingClock());
+/** A second later at every look too, from the day it was set to last. */
+export function calendarClock(from: string): Clock & { setTo(day: string): void } {
+  let now = Date.parse(`${from}T09:00:00Z`);
+  const clock = () => {
+    now += 1000;
+    return new Date(now).toISOString();
+  };
+  const setTo = (day: string) => {
+    now = Date.parse(`${day}T09:00:00Z`);
+  };
+  return Object.assign(clock, { setTo });
+}
+
+export async function deskIn(folder = temporaryFolder(), clock = tickingClock()): Promise<DeskForTest> {
+  const desk = await Desk.at(folder, clock);
   onTestFinished(() => desk.close());
   return deskFor(desk, folder);
 }
@@ -65,8 +78,8 @@ function deskFor(desk: Desk, folder: string): DeskForTest {
 }
 
 /** A new shop with the KX3 sheet in it. */
-export async function shopWithKx3() {
-  const at = await deskIn();
+export async function shopWithKx3(clock?: Clock) {
+  const at = await deskIn(temporaryFolder(), clock);
   await at.call('shop.createShop', {
     shopName: 'Harrow Lane Transmission',
     lengthUnit: 'thou',

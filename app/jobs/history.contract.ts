@@ -21,6 +21,7 @@ export const actKinds = [
   'photo',
   'sign-off',
   'delivery',
+  'comeback',
 ] as const;
 
 export const act = z.strictObject({

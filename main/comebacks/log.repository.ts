@@ -103,6 +103,19 @@ export function listComebacksOf(reading: Reading, jobIds: readonly number[]) {
     .execute();
 }
 
+/** Everything logged on a ticket or against its build, by mistake or not, in order. */
+export function listLoggedOn(reading: Reading, jobId: number) {
+  return reading
+    .selectFrom('comebacks')
+    .innerJoin('jobs', 'jobs.job_id', 'comebacks.job_id')
+    .innerJoin('jobs as built', 'built.job_id', 'built_job_id')
+    .innerJoin('people', 'people.person_id', 'logged_by')
+    .select(['comeback_id', 'built_job_id', 'jobs.number', 'built.number as built_number', 'logged_at', 'initials'])
+    .where((row) => row.or([row('comebacks.job_id', '=', jobId), row('built_job_id', '=', jobId)]))
+    .orderBy('comeback_id')
+    .execute();
+}
+
 /** Every card, newest first. */
 export async function listCards(reading: Reading, comebackId: number) {
   const rows = await reading

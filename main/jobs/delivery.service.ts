@@ -3,6 +3,7 @@
 import type { Handover, WarrantyInService, WarrantyTerms } from '../../app/jobs/delivery.contract.ts';
 import type { Distance } from '../../app/jobs/distance.contract.ts';
 import { writeDay } from '../../app/papers/dates.ts';
+import { listComebacksOf } from '../comebacks/log.repository.ts';
 import { Refused } from '../database/errors.ts';
 import type { Reading, Writing } from '../database/tables.ts';
 import { dayHere } from '../ports/clock.ts';
@@ -77,7 +78,13 @@ export async function takeBackDelivery(
   input: { jobId: number; reason: string; by: number },
 ) {
   await personAtWork(writing, input.by);
-  await standingDelivery(writing, await getJobRow(writing, input.jobId));
+  const job = await getJobRow(writing, input.jobId);
+  await standingDelivery(writing, job);
+  const cameBack = (await listComebacksOf(writing, [input.jobId])).find((each) => each.built_job_id === input.jobId);
+  if (cameBack) {
+    const sentence = `Job ${job.number} came back as job ${cameBack.number}: if that was logged by mistake, say so there first.`;
+    throw new Refused('came-back', sentence);
+  }
   await repository.insertTakenBack(writing, { ...input, now });
   return {};
 }

@@ -15,6 +15,7 @@ import type { Take } from '../../app/readings/readings.contract.ts';
 import { verdictWords } from '../../app/readings/verdict-words.ts';
 import type { Settings } from '../../app/shop/shop.contract.ts';
 import { loadActs } from '../clutch/clutch.service.ts';
+import { comebackActs } from '../comebacks/comebacks-history.service.ts';
 import type { OpenShop } from '../database/open-shop.ts';
 import type { Reading } from '../database/tables.ts';
 import { listMockUpPieces } from '../packs/packs.repository.ts';
@@ -47,6 +48,7 @@ export async function getHistory(reading: Reading, { jobId }: { jobId: number })
     ...(await doorActs(reading, job)),
     ...(await stageActs(reading, jobId)),
     ...(await deliveryActs(reading, jobId, settings)),
+    ...(await comebackActs(reading, jobId, settings)),
     ...(await benchActs(reading, job, settings)),
     ...(await mockUpActs(reading, job, settings)),
     ...(await loadActs(reading, jobId, settings)),

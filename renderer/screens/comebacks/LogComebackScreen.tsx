@@ -93,9 +93,8 @@ function LogForm({ of, ticket }: { of: number | null; ticket: number | null }) {
   return (
     <EnterThrough label="Log a comeback" onFinish={log}>
       <FormSection title="Build" about="The job the unit left with. Every unit that was handed over can be found.">
-        {build ? (
-          <ChosenBuild build={build} onLeave={() => change({ builtJobId: null, ticket: null, text: '' })} />
-        ) : (
+        {build && <ChosenBuild build={build} onLeave={() => change({ builtJobId: null, ticket: null, text: '' })} />}
+        {draft.builtJobId === null && (
           <BuildEntry
             text={draft.text}
             onType={(text) => change({ text })}
@@ -145,18 +144,22 @@ function TicketEntry({ build, draft, onChange }: TicketEntryProps) {
   const ticket = ticketOf(draft, build);
   return (
     <>
-      <RadioGroup
-        label="It is logged on"
-        options={[
-          ...build.openTickets.map(({ jobId, number, openedAt }) => ({
-            id: String(jobId),
-            words: `job ${number}, open since ${sayDay(openedAt)}`,
-          })),
-          { id: 'new', words: 'a new ticket' },
-        ]}
-        value={ticket === null ? 'new' : String(ticket.jobId)}
-        onChange={(id) => onChange({ ticket: id === 'new' ? 'new' : Number(id) })}
-      />
+      {build.openTickets.length === 0 ? (
+        <p>A new ticket is opened for it.</p>
+      ) : (
+        <RadioGroup
+          label="It is logged on"
+          options={[
+            ...build.openTickets.map(({ jobId, number, openedAt }) => ({
+              id: String(jobId),
+              words: `job ${number}, open since ${sayDay(openedAt)}`,
+            })),
+            { id: 'new', words: 'a new ticket' },
+          ]}
+          value={ticket === null ? 'new' : String(ticket.jobId)}
+          onChange={(id) => onChange({ ticket: id === 'new' ? 'new' : Number(id) })}
+        />
+      )}
       {ticket === null && (
         <TextField
           label="Case tag"

@@ -3,6 +3,7 @@ import { useNavigate } from '@tanstack/react-router';
 import { useState } from 'react';
 import type { Output } from '../../../app/contract/contract.ts';
 import { distanceUnits } from '../../../app/jobs/distance.contract.ts';
+import { CoveredEntry } from '../../comebacks/CoveredEntry.tsx';
 import { Button } from '../../components/Button.tsx';
 import { EmptyState } from '../../components/EmptyState.tsx';
 import { EnterThrough } from '../../components/EnterThrough.tsx';
@@ -18,10 +19,11 @@ import { useOpenShop } from '../../frame/open-shop.ts';
 import { PageHead } from '../../frame/PageHead.tsx';
 import { useRead } from '../../rpc/use-read.ts';
 import { useWrite } from '../../rpc/use-write.ts';
+import { today } from '../../text/say-date.ts';
 import { useDraft } from '../../text/use-draft.ts';
 import styles from './CheckInScreen.module.css';
 import { CustomerEntry } from './CustomerEntry.tsx';
-import { blankCheckIn, type CheckInDraft, checkInOf, refusalsOf } from './check-in-draft.ts';
+import { blankCheckIn, type CheckInDraft, checkInOf, comebackOf, distanceOf, refusalsOf } from './check-in-draft.ts';
 import { DiagnosisEntry } from './DiagnosisEntry.tsx';
 import { SmallJobEntry } from './SmallJobEntry.tsx';
 import { UnitEntry } from './UnitEntry.tsx';
@@ -60,13 +62,16 @@ function CheckInForm({ families }: { families: Output<'specs.listFamilies'> }) {
   const { person } = useAtBench();
   const navigate = useNavigate();
   const write = useWrite('jobs.checkIn');
+  const log = useWrite('comebacks.logComeback');
   const [isTried, setTried] = useState(false);
   const [timesBegun, setTimesBegun] = useState(0);
   const onlyFamily = families.length === 1 ? (families[0]?.familyId ?? null) : null;
-  const draft = useDraft<CheckInDraft>(`check-in with diagnosis and extent: ${shop.file}`, {
+  const draft = useDraft<CheckInDraft>(`check-in with diagnosis, extent and comeback: ${shop.file}`, {
     ...blankCheckIn,
     familyId: onlyFamily,
   });
+  const isPending = write.isPending || log.isPending;
+  const { comeback } = draft.value;
   const pastDay = usePastDay(draft.value.promisedOn);
   const { decimalMark } = shop.settings;
   const refusals = isTried ? refusalsOf(draft.value, decimalMark) : {};
@@ -75,13 +80,14 @@ function CheckInForm({ families }: { families: Output<'specs.listFamilies'> }) {
   const checkIn = () => {
     setTried(true);
     const input = checkInOf(draft.value, decimalMark, person.personId);
-    if (input === null || write.isPending || !pastDay.isMeant()) return;
-    write.mutate(input, {
-      onSuccess: ({ jobId }) => {
-        draft.clear();
-        void navigate({ to: '/jobs/$jobId', params: { jobId: String(jobId) } });
-      },
-    });
+    if (input === null || isPending || !pastDay.isMeant()) return;
+    const onSuccess = ({ jobId }: { jobId: number }) => {
+      draft.clear();
+      void navigate({ to: '/jobs/$jobId', params: { jobId: String(jobId) } });
+    };
+    const comeback = comebackOf(draft.value, decimalMark, person.personId, today());
+    if (comeback === null) write.mutate(input, { onSuccess });
+    else log.mutate(comeback, { onSuccess });
   };
 
   return (
@@ -131,6 +137,19 @@ function CheckInForm({ families }: { families: Output<'specs.listFamilies'> }) {
           />
         </div>
       </FormSection>
+      {comeback && (
+        <FormSection
+          title="Came back"
+          about={`Held against job ${comeback.build.number}. The rule is only shown; who decides is you, now or later.`}
+        >
+          <CoveredEntry
+            left={comeback.build.left}
+            now={{ day: today(), distance: distanceOf(draft.value, decimalMark) }}
+            value={comeback}
+            onChange={(decided) => change({ comeback: { ...comeback, ...decided } })}
+          />
+        </FormSection>
+      )}
       <FormSection title="Seen at the door" about="With nothing apart yet. What nobody looked at stays so.">
         <DiagnosisEntry value={draft.value.diagnosis} onChange={(diagnosis) => change({ diagnosis })} />
       </FormSection>
@@ -149,8 +168,8 @@ function CheckInForm({ families }: { families: Output<'specs.listFamilies'> }) {
         </div>
       </FormSection>
       <div className={styles.keys}>
-        <Button type="submit" kind="filled" keyHint="Enter" isPending={write.isPending}>
-          Check in
+        <Button type="submit" kind="filled" keyHint="Enter" isPending={isPending}>
+          {comeback ? 'Check in as a comeback' : 'Check in'}
         </Button>
         <Button
           onPress={() => {
@@ -162,7 +181,7 @@ function CheckInForm({ families }: { families: Output<'specs.listFamilies'> }) {
         >
           Begin again
         </Button>
-        <FailureSentence error={write.error} />
+        <FailureSentence error={write.error ?? log.error} />
       </div>
     </EnterThrough>
   );

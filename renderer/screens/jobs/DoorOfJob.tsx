@@ -1,6 +1,7 @@
 // A ticket from the door: what was said and seen, the day promised, calls, earlier visits.
 import type { Job } from '../../../app/jobs/jobs.contract.ts';
 import { PopoverDialog } from '../../components/PopoverDialog.tsx';
+import { LinkKey } from '../../frame/LinkKey.tsx';
 import { useRead } from '../../rpc/use-read.ts';
 import { sayDay, sayDayAndTime } from '../../text/say-date.ts';
 import { CallForm } from './CallForm.tsx';
@@ -9,9 +10,10 @@ import { dayHere, sayBusinessDay, sayUntil } from './days.ts';
 import { diagnosisFacts } from './diagnosis-words.ts';
 import { IntakeForm } from './IntakeForm.tsx';
 import { PromiseForm } from './PromiseForm.tsx';
-import { VisitsOfUnit } from './VisitsOfUnit.tsx';
+import { VisitsOfUnit, type VisitThatLeft } from './VisitsOfUnit.tsx';
 
 export function DoorOfJob({ job }: { job: Job }) {
+  const held = useRead('comebacks.listOfJob', { jobId: job.jobId });
   return (
     <section className={styles.door} aria-label="At the door">
       {!job.isClosed && (
@@ -26,6 +28,7 @@ export function DoorOfJob({ job }: { job: Job }) {
           besidesJobId={job.jobId}
           title="Was here before"
           now={{ day: dayHere(job.openedAt), distance: job.distance }}
+          {...(!job.isClosed && held.data?.heldAgainst === null && { actOn: (visit) => logKey(visit, job.jobId) })}
         />
       </div>
       <div className={styles.columns}>
@@ -34,6 +37,14 @@ export function DoorOfJob({ job }: { job: Job }) {
         <Promises jobId={job.jobId} />
       </div>
     </section>
+  );
+}
+
+function logKey(visit: VisitThatLeft, jobId: number) {
+  return (
+    <LinkKey to="/comebacks/new" search={{ of: visit.jobId, ticket: jobId }}>
+      {`Log as a comeback of job ${visit.number}`}
+    </LinkKey>
   );
 }
 

@@ -49,7 +49,7 @@ function History({ job }: { job: Job }) {
 }
 
 /** What was decided or went wrong stands out from what was done. */
-const strong: readonly ActKind[] = ['stage', 'sign-off', 'went on without', 'decision'];
+const strong: readonly ActKind[] = ['stage', 'sign-off', 'went on without', 'decision', 'comeback'];
 
 function ActRow({ act, jobId }: { act: Act; jobId: number }) {
   return (

@@ -6,6 +6,7 @@ import { LinkKey } from '../../frame/LinkKey.tsx';
 import { useOpenShop } from '../../frame/open-shop.ts';
 import { PageHead } from '../../frame/PageHead.tsx';
 import { useLetterKey } from '../../frame/use-letter-key.ts';
+import { ComebacksOfJob } from './ComebacksOfJob.tsx';
 import { sayBusinessDay } from './days.ts';
 import { EstimateOnTicket } from './EstimateOnTicket.tsx';
 import { ExtentOfJob } from './ExtentOfJob.tsx';
@@ -35,6 +36,7 @@ export function TicketPage({ jobId, children }: { jobId: number; children: (job:
                 Promised <PromisedDay day={job.promised.on} isDone={job.isClosed} saysWhen />
               </span>
             )}
+            <ComebacksOfJob jobId={job.jobId} />
             <EstimateOnTicket jobId={job.jobId} />
           </p>
           <StagesOfJob job={job} />

@@ -1,6 +1,7 @@
 // The pages of one ticket: the same row of ways on each of them.
 import { Link, useLocation } from '@tanstack/react-router';
 import { classNames } from '../../components/class-names.ts';
+import { useRead } from '../../rpc/use-read.ts';
 import styles from './TicketPages.module.css';
 
 const pages = [
@@ -19,6 +20,7 @@ const pages = [
 
 export function TicketPages({ jobId }: { jobId: number }) {
   const { pathname } = useLocation();
+  const comebackId = useRead('comebacks.listOfJob', { jobId }).data?.heldAgainst?.comebackId;
   const params = { jobId: String(jobId) };
   return (
     <nav className={styles.pages} aria-label={`Pages of the ticket`}>
@@ -36,6 +38,15 @@ export function TicketPages({ jobId }: { jobId: number }) {
           </Link>
         );
       })}
+      {comebackId !== undefined && (
+        <Link
+          to="/comebacks/$comebackId"
+          params={{ comebackId: String(comebackId) }}
+          className={classNames(styles.page)}
+        >
+          Comeback
+        </Link>
+      )}
     </nav>
   );
 }

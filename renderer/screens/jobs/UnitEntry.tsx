@@ -1,6 +1,7 @@
 // Which unit it is: one that was here before, with its visits, or a new one by family, serial, vehicle and use.
 import type { Output } from '../../../app/contract/contract.ts';
 import { uses } from '../../../app/units/units.contract.ts';
+import { Button } from '../../components/Button.tsx';
 import { RadioGroup } from '../../components/RadioGroup.tsx';
 import { Select } from '../../components/Select.tsx';
 import { SuggestField } from '../../components/SuggestField.tsx';
@@ -32,7 +33,7 @@ export function UnitEntry({ draft, onChange, families, refusal }: UnitEntryProps
     <SuggestField
       label="Serial"
       value={knownUnit ? nameOf(knownUnit) : draft.serial}
-      onChange={(typed) => onChange({ serial: typed, knownUnit: null })}
+      onChange={(typed) => onChange({ serial: typed, knownUnit: null, comeback: null })}
       suggestions={known.map((each) => ({
         id: each.unitId,
         words: nameOf(each),
@@ -40,7 +41,7 @@ export function UnitEntry({ draft, onChange, families, refusal }: UnitEntryProps
       }))}
       onTake={(id) => {
         const taken = known.find((each) => each.unitId === id);
-        if (taken) onChange({ knownUnit: taken, serial: taken.serial });
+        if (taken) onChange({ knownUnit: taken, serial: taken.serial, comeback: null });
       }}
       hint={knownUnit ? `${vehicleOf(knownUnit)}: ${visitsOf(knownUnit)}.` : undefined}
     />
@@ -51,6 +52,15 @@ export function UnitEntry({ draft, onChange, families, refusal }: UnitEntryProps
       serial={(knownUnit?.serial ?? draft.serial).trim()}
       title="Was here before"
       now={{ day: today(), distance: distanceOf(draft, decimalMark) }}
+      actOn={(build) =>
+        draft.comeback?.build.jobId === build.jobId ? (
+          <Button onPress={() => onChange({ comeback: null })}>{`Not a comeback of job ${build.number}`}</Button>
+        ) : (
+          <Button onPress={() => onChange({ comeback: { build, covered: 'not decided yet', coveredNote: '' } })}>
+            {`Log as a comeback of job ${build.number}`}
+          </Button>
+        )
+      }
     />
   );
   if (knownUnit) {

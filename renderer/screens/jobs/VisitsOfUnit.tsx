@@ -1,5 +1,6 @@
 // The earlier visits of a unit, newest first, each a way to its ticket.
 import { Link } from '@tanstack/react-router';
+import type { ReactNode } from 'react';
 import type { Visit } from '../../../app/jobs/door.contract.ts';
 import { type Return, warrantyStanding } from '../../../app/jobs/warranty.ts';
 import { useOpenShop } from '../../frame/open-shop.ts';
@@ -16,9 +17,13 @@ type VisitsOfUnitProps = {
   title: string;
   /** When and with what on it the unit is here: what a warranty is looked at by. */
   now: Return;
+  /** What can be done about a visit it left from with a delivery. */
+  actOn?: (visit: VisitThatLeft) => ReactNode;
 };
 
-export function VisitsOfUnit({ unitId, serial, besidesJobId, title, now }: VisitsOfUnitProps) {
+export type VisitThatLeft = Visit & { readonly left: NonNullable<Visit['left']> };
+
+export function VisitsOfUnit({ unitId, serial, besidesJobId, title, now, actOn }: VisitsOfUnitProps) {
   const isKnown = unitId !== null || serial.trim() !== '';
   const read = useRead('jobs.listVisits', isKnown ? { unitId, serial } : null);
   const visits = (isKnown ? (read.data ?? []) : []).filter((visit) => visit.jobId !== besidesJobId);
@@ -28,14 +33,19 @@ export function VisitsOfUnit({ unitId, serial, besidesJobId, title, now }: Visit
       <h3>{title}</h3>
       <ul>
         {visits.map((visit) => (
-          <VisitLine key={visit.jobId} visit={visit} now={now} />
+          <VisitLine
+            key={visit.jobId}
+            visit={visit}
+            now={now}
+            act={actOn && visit.left && actOn({ ...visit, left: visit.left })}
+          />
         ))}
       </ul>
     </section>
   );
 }
 
-function VisitLine({ visit, now }: { visit: Visit; now: Return }) {
+function VisitLine({ visit, now, act }: { visit: Visit; now: Return; act: ReactNode }) {
   const { decimalMark } = useOpenShop().settings;
   const { left } = visit;
   return (
@@ -53,6 +63,7 @@ function VisitLine({ visit, now }: { visit: Visit; now: Return }) {
         </span>
       )}
       {visit.complaint !== '' && <span className={styles.complaint}>{visit.complaint}</span>}
+      {act && <div className={styles.act}>{act}</div>}
     </li>
   );
 }

@@ -6,6 +6,8 @@ import { blankDiagnosis, type Diagnosis } from '../../../app/jobs/door.contract.
 import { parseDistance } from '../../../app/jobs/parse-distance.ts';
 import type { DecimalMark } from '../../../app/quantities/format-amount.ts';
 import type { Unit, Use } from '../../../app/units/units.contract.ts';
+import type { CoveredTyped } from '../../comebacks/CoveredEntry.tsx';
+import type { VisitThatLeft } from './VisitsOfUnit.tsx';
 
 export type FoundUnit = Unit & { readonly visits: number };
 
@@ -29,6 +31,8 @@ export type CheckInDraft = {
   readonly promisedOn: string;
   /** null: the whole rebuild. */
   readonly smallJobId: number | null;
+  /** The build it came back from, when it is logged as a comeback; null: it is not. */
+  readonly comeback: (CoveredTyped & { readonly build: VisitThatLeft }) | null;
 };
 
 export const blankCheckIn: CheckInDraft = {
@@ -48,6 +52,7 @@ export const blankCheckIn: CheckInDraft = {
   diagnosis: blankDiagnosis,
   promisedOn: '',
   smallJobId: null,
+  comeback: null,
 };
 
 /** What stands on the unit as far as it can be read; null otherwise. */
@@ -82,6 +87,29 @@ export function checkInOf(draft: CheckInDraft, decimalMark: DecimalMark, by: num
     promisedOn: draft.promisedOn === '' ? null : draft.promisedOn,
     smallJobId: draft.smallJobId,
     distance: distance.value === null ? null : { amount: distance.value, unit: draft.distanceUnit },
+    by,
+  };
+}
+
+/** The call that checks this unit in as a comeback on `day`; null while something is refused or it is none. */
+export function comebackOf(
+  draft: CheckInDraft,
+  decimalMark: DecimalMark,
+  by: number,
+  day: string,
+): Input<'comebacks.logComeback'> | null {
+  const whole = checkInOf(draft, decimalMark, by);
+  if (whole === null || draft.comeback === null) return null;
+  const { by: _, ...checkIn } = whole;
+  const { build, covered, coveredNote } = draft.comeback;
+  return {
+    builtJobId: build.jobId,
+    ticket: { checkIn },
+    cameBackOn: day,
+    customerSays: draft.complaint,
+    distance: checkIn.distance,
+    covered,
+    coveredNote,
     by,
   };
 }
