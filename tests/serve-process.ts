@@ -9,10 +9,15 @@ export type ServeProcess = {
   kill(): Promise<void>;
 };
 
-/** Starts `serve` (a path to a built serve.js) on the shop files in `folder`. */
-export async function startServe(serve: string, folder: string): Promise<ServeProcess> {
+/** Starts `serve` (a path to a built serve.js) on the shop files in `folder`, at the port it usually takes. */
+export async function startServe(serve: string, folder: string, port = ''): Promise<ServeProcess> {
   const host = spawn(process.execPath, [serve], {
-    env: { ...process.env, THOUBOOK_FOLDER: folder, THOUBOOK_WINDOW: 'none' },
+    env: {
+      ...process.env,
+      THOUBOOK_FOLDER: folder,
+      THOUBOOK_WINDOW: 'none',
+      ...(port !== '' && { THOUBOOK_PORT: port }),
+    },
     stdio: ['ignore', 'pipe', 'inherit'],
   });
   for await (const line of createInterface({ input: host.stdout })) {

@@ -7,6 +7,7 @@ import styles from './Frame.module.css';
 import { Loaded } from './Loaded.tsx';
 import { OpenShopProvider } from './open-shop.ts';
 import { Rail } from './Rail.tsx';
+import { StandingSentence } from './StandingSentence.tsx';
 
 export function Frame() {
   const shop = useRead('shop.getShop', {});
@@ -51,6 +52,7 @@ function Places() {
       </button>
       <Rail />
       <main ref={main} id="main" className={styles.main} tabIndex={-1}>
+        <StandingSentence />
         <Outlet />
       </main>
     </div>

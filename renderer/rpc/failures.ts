@@ -1,5 +1,6 @@
 // The failures a call can end in, as errors that a query or a mutation carries to the screen.
 import type { Failure } from '../../app/contract/reply.ts';
+import { standingWords } from './standing.ts';
 
 /** Expected: one plain sentence, shown where the person is. `field` names the part of the input it is about. */
 export class Refused extends Error {
@@ -39,8 +40,16 @@ export class StorageFailed extends Error {
 /** Nobody answered, so it is not known whether the call was carried out. */
 export class Unanswered extends Error {
   constructor(cause: unknown) {
-    super('Thoubook does not answer. What you typed is kept here: start Thoubook again and go on.', { cause });
+    super(standingWords.away, { cause });
     this.name = 'Unanswered';
+  }
+}
+
+/** Somebody answered who does not know this window; nothing was carried out. */
+export class ShutOut extends Error {
+  constructor() {
+    super(standingWords['shut out']);
+    this.name = 'ShutOut';
   }
 }
 

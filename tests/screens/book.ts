@@ -16,7 +16,7 @@ export type Book = {
   readonly folder: string;
   /** Stops the host at once, as a power cut would. */
   kill(): Promise<void>;
-  /** Starts the host again on the same folder and answers its address. */
+  /** Starts the host again on the same folder, at the same port, and answers its address. */
   start(): Promise<string>;
 };
 
@@ -59,7 +59,7 @@ export const test = base.extend<Fixtures, WorkerFixtures>({
     if (opensDemo) cpSync(demoFolder, folder, { recursive: true });
     let host: ServeProcess | undefined;
     const start = async () => {
-      host = await startServe(serve, folder);
+      host = await startServe(serve, folder, host && new URL(host.address).port);
       return host.address;
     };
     const kill = async () => host?.kill();
