@@ -29,14 +29,14 @@ const tellsFrom = 0.1;
 const told = ({ sentence, opens, p }: TraceFinding): FactLine => ({ sentence, opens, p });
 const plain = (sentence: string, opens: FactLine['opens'] = null): FactLine => ({ sentence, opens, p: null });
 
-/** Checks that lie low or high: outside on that side, or farther out than nine in ten builds. */
+/** Checks that lie low or high: outside or too close to call on that side, or farther out than nine in ten builds. */
 export function lies(side: 'low' | 'high', ...tellings: Telling[]): Fact {
   return ({ build, findings }) =>
     checksOf(build, tellings).flatMap(({ check }) => {
       const about = findings.filter(({ subject }) => subject === check.name);
       const place = about.find((each) => each.kind === 'place');
       if (place === undefined) return [];
-      const isOut = sideOut(build, check.name) === side;
+      const isOut = sideOut(build, place) === side;
       const isFar = place.place?.side === side && place.p !== null && place.p <= tellsFrom;
       const isUnder = side === 'low' && about.some((each) => each.kind === 'tightest spot' && each.isNotable);
       if (isFar) return [{ ...told(place), finding: place }];
@@ -156,8 +156,8 @@ export const noPlateMeasured: Fact = ({ found, returnJobId }) =>
     ? []
     : [plain('No plate is measured yet.', { kind: 'teardown', jobId: returnJobId })];
 
-export const steelsUsedAgain: Fact = ({ findings }) =>
-  findings.filter(({ kind, isNotable }) => kind === 'steels' && isNotable).map(told);
+export const platesUsedAgain: Fact = ({ findings }) =>
+  findings.filter(({ kind, isNotable }) => kind === 'plates' && isNotable).map(told);
 
 export const batchCameBack: Fact = ({ findings }) =>
   findings.filter(({ kind, isNotable }) => kind === 'batch' && isNotable).map(told);
@@ -191,9 +191,18 @@ function checksOf(build: RecordedBuild, tellings: readonly Telling[]): RecordedC
   return build.checks.filter(({ check }) => tellings.includes(whatACheckTells(check)));
 }
 
-function sideOut(build: RecordedBuild, name: string): 'low' | 'high' | null {
-  const verdict = build.checks.find(({ check }) => check.name === name)?.take?.verdict;
-  return verdict === 'tight' ? 'low' : verdict === 'loose' ? 'high' : null;
+/** Too close to call is on the side it lies on among the others, where that is known. */
+function sideOut(build: RecordedBuild, { subject, place }: TraceFinding): 'low' | 'high' | null {
+  switch (build.checks.find(({ check }) => check.name === subject)?.take?.verdict) {
+    case 'tight':
+      return 'low';
+    case 'loose':
+      return 'high';
+    case 'too close to call':
+      return place?.side ?? null;
+    default:
+      return null;
+  }
 }
 
 function isRare({ p }: TraceFinding): boolean {

@@ -19,8 +19,8 @@ import {
   nothingStandsOut,
   notLookedAt,
   notReadAsFound,
+  platesUsedAgain,
   readOtherwise,
-  steelsUsedAgain,
 } from './cause-facts.ts';
 import type { Cause } from './causes.ts';
 
@@ -196,7 +196,7 @@ export const causeRules: Readonly<Record<Cause, CauseRules>> = {
   material: {
     speaksFor: [
       [batchCameBack, 'Builds that share it share the trouble.'],
-      [steelsUsedAgain, 'A steel that ran before may be bent or spotted.'],
+      [platesUsedAgain, 'A plate that ran before may be bent or spotted.'],
       [foundNow('more', 'clearance'), 'So much wear in this time is much.'],
       [foundAtTeardown(['flaked', 'glazed', 'cracked', 'broken']), 'The part itself gave way.'],
     ],

@@ -59,7 +59,7 @@ function settles({ finding, opens, sentence }: FactLine, { build, asFound, words
     const name = sentence.split(':')[0] ?? '';
     return [`Look at the other builds with ${name}, and measure a plate of it that was never used.`];
   }
-  if (opens?.kind === 'packs') return ['Lay the steels that ran before on a flat plate, and look for spots of heat.'];
+  if (opens?.kind === 'packs') return ['Lay the plates that ran before on a flat one, and look for spots of heat.'];
   const recorded = build.checks.find(({ check }) => check.name === finding?.subject);
   if (!finding || !recorded) return [];
   const { check } = recorded;

@@ -1,6 +1,8 @@
 // Units that came back, joined from what is asked of them.
 import { logContract } from './log.contract.ts';
+import { traceContract } from './trace.contract.ts';
 
 export const comebacksContract = {
   ...logContract,
+  ...traceContract,
 } as const;

@@ -5,6 +5,10 @@ export const enoughSiblings = 8;
 /** As unusual as this, or more, is called unusual: one build in twenty. */
 export const unusualBelow = 0.05;
 
+export function isUnusual({ p }: { readonly p: number | null }): boolean {
+  return p !== null && p <= unusualBelow;
+}
+
 export type Unusual = {
   /**
    * The chance that a build taken at random from all of them, this one among them, lies as far out as this one or

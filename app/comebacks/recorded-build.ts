@@ -40,8 +40,8 @@ export type RecordedLine = {
 export type RecordedPack = {
   readonly packId: number;
   readonly name: string;
-  /** Steels that had sat in an earlier job. */
-  readonly reusedPlates: number;
+  /** Plates that had sat in an earlier job; null where nobody wrote down what lay in it. */
+  readonly reusedPlates: number | null;
 };
 
 export type RecordedBatch = { readonly batchId: number; readonly partId: number; readonly name: string };

@@ -1,11 +1,11 @@
 // The recorded build beside its siblings: everything that can be held beside them, the most unusual first.
-import { enoughSiblings, unusualBelow } from './how-unusual.ts';
+import { enoughSiblings, isUnusual } from './how-unusual.ts';
 import { checkKey, lineKey, type RecordedBuild } from './recorded-build.ts';
 import type { ShopWords } from './say-amount.ts';
 import type { Trace, TraceFinding } from './trace.contract.ts';
 import { findingsOfCheck } from './trace-checks.ts';
 import { findingsOfLine } from './trace-lines.ts';
-import { sharedBatches, steelsUsedAgain, whoBuiltIt } from './trace-parts.ts';
+import { platesUsedAgain, sharedBatches, whoBuiltIt } from './trace-parts.ts';
 
 export type TracedBuild = Pick<Trace, 'findings' | 'looks'>;
 
@@ -34,7 +34,7 @@ export function traceBuild(build: RecordedBuild, siblings: readonly RecordedBuil
       findingsOfCheck({ build, recorded, siblings: checks.get(checkKey(recorded.check)) ?? [], words }),
     ),
     ...build.lines.flatMap((each) => findingsOfLine(build, each, lines.get(lineKey(each.line)) ?? [])),
-    ...steelsUsedAgain(build, siblings),
+    ...platesUsedAgain(build, siblings),
     ...sharedBatches(build, siblings),
     ...whoBuiltIt(build, siblings),
   ];
@@ -50,10 +50,6 @@ function mostUnusualFirst(a: TraceFinding, b: TraceFinding): number {
   if (a.p !== null && b.p !== null) return a.p - b.p || (b.place?.distance ?? 0) - (a.place?.distance ?? 0);
   if (a.p !== null || b.p !== null) return a.p === null ? 1 : -1;
   return Number(b.isNotable) - Number(a.isNotable);
-}
-
-export function isUnusual({ p }: Pick<TraceFinding, 'p'>): boolean {
-  return p !== null && p <= unusualBelow;
 }
 
 function looksOf(all: readonly TraceFinding[]): Trace['looks'] {

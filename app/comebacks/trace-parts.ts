@@ -1,4 +1,4 @@
-// What went into a build beside what went into its siblings: steels used again, batches, and who built it.
+// What went into a build beside what went into its siblings: plates used again, batches, and who built it.
 import { fisher } from '../statistics/fisher.ts';
 import { enoughSiblings, unusualBelow } from './how-unusual.ts';
 import type { RecordedBatch, RecordedBuild } from './recorded-build.ts';
@@ -16,29 +16,35 @@ const blank: Omit<TraceFindingBase, 'subject' | 'kind'> = {
   opens: null,
 };
 
-export function steelsUsedAgain(build: RecordedBuild, siblings: readonly RecordedBuild[]): TraceFinding[] {
-  return build.packs.map((pack) => {
-    const others = siblings.flatMap(({ packs }) => packs.filter(({ name }) => name === pack.name));
-    const word = ({ reusedPlates }: { readonly reusedPlates: number }) => (reusedPlates > 0 ? 'some' : 'none');
-    const count = pack.reusedPlates;
-    const said = count === 0 ? 'no steel' : count === 1 ? '1 steel' : `${count} steels`;
-    return counted(
-      {
-        ...blank,
-        subject: `${pack.name} steels`,
-        kind: 'steels',
-        packName: pack.name,
-        opens: { kind: 'packs', jobId: build.jobId },
-      },
-      {
-        own: word(pack),
-        others: others.map(word),
+export function platesUsedAgain(build: RecordedBuild, siblings: readonly RecordedBuild[]): TraceFinding[] {
+  return build.packs.flatMap(({ name, reusedPlates: count }) => {
+    if (count === null) return [];
+    const others = siblings.flatMap(({ packs }) => {
+      const same = packs.find((pack) => pack.name === name)?.reusedPlates ?? null;
+      return same === null ? [] : [someOrNone(same)];
+    });
+    const said = count === 0 ? 'no plate' : count === 1 ? '1 plate' : `${count} plates`;
+    const base: TraceFindingBase = {
+      ...blank,
+      subject: `${name} plates`,
+      kind: 'plates',
+      packName: name,
+      opens: { kind: 'packs', jobId: build.jobId },
+    };
+    return [
+      counted(base, {
+        own: someOrNone(count),
+        others,
         isNotable: count > 0,
-        says: `${pack.name}: ${said} of an earlier job`,
-        beside: ({ alike, of }) => `${count === 0 ? 'none' : 'some'} in ${alike} of ${of} builds`,
-      },
-    );
+        says: `${name}: ${said} of an earlier job`,
+        beside: ({ alike, of }) => `${someOrNone(count)} in ${alike} of ${of} builds`,
+      }),
+    ];
   });
+}
+
+function someOrNone(count: number): string {
+  return count > 0 ? 'some' : 'none';
 }
 
 /**

@@ -25,7 +25,7 @@ export const findingKinds = [
   'setup',
   'not read',
   'line',
-  'steels',
+  'plates',
   'batch',
   'builder',
 ] as const;
@@ -111,9 +111,10 @@ export const trace = z.strictObject({
   builtJobId: id,
   builtJobNumber: z.int().positive(),
   familyName: z.string(),
-  /** How many builds of the family it is held against, and how many there are. */
+  /** How many builds of the family it is held against. */
   siblings: z.int().nonnegative(),
-  siblingsInAll: z.int().nonnegative(),
+  /** There are more: these are the nearest in the order they came in. */
+  areNearest: z.boolean(),
   enoughSiblings: z.int().positive(),
   /** Most unusual first; then what is only told. */
   findings: z.array(traceFinding),

@@ -2,6 +2,7 @@
 import type { Handlers } from '../rpc/handler.ts';
 import { findBuilds } from './builds.service.ts';
 import * as log from './log.service.ts';
+import { traceComeback } from './trace.service.ts';
 
 export const comebacksHandlers: Handlers<'comebacks'> = {
   'comebacks.findBuilds': (desk, input) => desk.shop().read((reading) => findBuilds(reading, input)),
@@ -13,4 +14,5 @@ export const comebacksHandlers: Handlers<'comebacks'> = {
   'comebacks.sayCause': (desk, input) => desk.shop().write((writing, now) => log.sayCause(writing, now, input)),
   'comebacks.takeBackCause': (desk, input) =>
     desk.shop().write((writing, now) => log.takeBackCause(writing, now, input)),
+  'comebacks.trace': (desk, input) => traceComeback(desk.shop(), input),
 };

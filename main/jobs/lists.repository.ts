@@ -55,7 +55,7 @@ export async function listAnswers(reading: Reading, jobId: number) {
 }
 
 // The table's CHECKs promise that the words and numbers a kind of answer needs are there.
-function answerOfRow(row: Pick<ListAnswersTable, 'says' | 'words' | 'became' | 'number' | 'seconds'>): Answer {
+export function answerOfRow(row: Pick<ListAnswersTable, 'says' | 'words' | 'became' | 'number' | 'seconds'>): Answer {
   switch (row.says) {
     case 'counted':
       return { kind: 'counted', count: row.number ?? 0 };

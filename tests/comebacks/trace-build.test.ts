@@ -104,7 +104,7 @@ describe('the planted oddity comes first', () => {
     );
   });
 
-  test('steels used again, and a batch that came back three times of four', () => {
+  test('plates used again, and a batch that came back three times of four', () => {
     const batch = { batchId: 7, partId: 2, name: 'KX3-FR-80, batch L5' };
     const siblings = builds(40, (index) => ({
       batches: index < 4 ? [batch] : [],
@@ -119,7 +119,7 @@ describe('the planted oddity comes first', () => {
     // of the other side is as unlikely.
     expect(first?.p).toBeCloseTo(145 / 91_390, 12);
     expect(first?.sentence).toBe('KX3-FR-80, batch L5: 3 of 4 other builds with it came back, 1 of 36 without.');
-    expect(second?.sentence).toBe('Forward: 2 steels of an earlier job; some in 0 of 40 builds.');
+    expect(second?.sentence).toBe('Forward: 2 plates of an earlier job; some in 0 of 40 builds.');
   });
 });
 
