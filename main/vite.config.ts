@@ -45,6 +45,7 @@ export default defineConfig({
         'electron-main': here('shells/electron/electron-main.ts'),
         serve: here('shells/headless/serve.ts'),
         'paint-paper.worker': here('workers/paint-paper.worker.ts'),
+        'fleet.worker': here('workers/fleet.worker.ts'),
       },
       output: { entryFileNames: '[name].js', chunkFileNames: '[name].js' },
     },

@@ -1,14 +1,15 @@
 // The shelf of delivered builds in and out of the file. It is derived: what is taken off is reckoned anew.
-import { type Insertable, sql } from 'kysely';
+import type { Insertable } from 'kysely';
 import type { Reading, Tables, Writing } from '../database/tables.ts';
 
-/** The delivered builds that are not on the shelf, or were put there by another way of reckoning. */
-export async function missingJobIds(reading: Reading, reckoning: number): Promise<number[]> {
+/** The delivered builds, of a family or of all, that are not on the shelf, or were put there by another reckoning. */
+export async function missingJobIds(reading: Reading, reckoning: number, familyId: number | null): Promise<number[]> {
   const rows = await reading
     .selectFrom('builds_as_delivered')
     .leftJoin('as_built', 'as_built.job_id', 'builds_as_delivered.job_id')
     .select('builds_as_delivered.job_id')
     .where((row) => row.or([row('as_built.reckoning', 'is', null), row('as_built.reckoning', '<>', reckoning)]))
+    .$if(familyId !== null, (query) => query.where('builds_as_delivered.family_id', '=', familyId))
     .orderBy('builds_as_delivered.job_id')
     .execute();
   return rows.map((row) => row.job_id);
@@ -96,29 +97,4 @@ export async function putOnShelf(
 function inRowsOf<T>(rows: readonly T[]): T[][] {
   const most = 1000;
   return Array.from({ length: Math.ceil(rows.length / most) }, (_, part) => rows.slice(part * most, (part + 1) * most));
-}
-
-/** Every figure of the builds of a family; a check goes by its name, which outlives revisions. */
-export function figuresOfFamily(reading: Reading, familyId: number) {
-  return reading
-    .selectFrom('as_built_checks')
-    .innerJoin('checks', 'checks.check_id', 'as_built_checks.check_id')
-    .innerJoin('revisions', 'revisions.revision_id', 'checks.revision_id')
-    .innerJoin('takes', 'takes.take_id', 'as_built_checks.take_id')
-    .selectAll('as_built_checks')
-    .select(['checks.name', 'takes.method', 'takes.setup_id', 'takes.started_by'])
-    .where('revisions.family_id', '=', familyId)
-    .where(sql<boolean>`as_built_checks.job_id in (select job_id from builds_as_delivered)`)
-    .execute();
-}
-
-export function packsOfFamily(reading: Reading, familyId: number) {
-  return reading
-    .selectFrom('as_built_packs')
-    .innerJoin('packs', 'packs.pack_id', 'as_built_packs.pack_id')
-    .innerJoin('revisions', 'revisions.revision_id', 'packs.revision_id')
-    .selectAll('as_built_packs')
-    .select('packs.name')
-    .where('revisions.family_id', '=', familyId)
-    .execute();
 }

@@ -3,6 +3,7 @@
 import { evaluateTake } from '../../app/readings/evaluate-take.ts';
 import { standingTake } from '../../app/readings/standing-take.ts';
 import type { SavedCheck } from '../../app/specs/specs.contract.ts';
+import type { OpenShop } from '../database/open-shop.ts';
 import type { Reading, Writing } from '../database/tables.ts';
 import { type TakeOfJob, takesOfJobs } from '../readings/takes-of-jobs.repository.ts';
 import { getSettings } from '../shop/shop.service.ts';
@@ -12,12 +13,30 @@ import * as repository from './as-built.repository.ts';
 /** Raised whenever the same readings would be reckoned to other figures; what an earlier one filled is done anew. */
 export const reckoning = 1;
 
-/** So many builds are read, judged and written at once: a tenth of a second, and a short wait for whoever writes. */
+/** So many builds are read, judged and written at once: a fraction of a second. */
 export const buildsAtOnce = 100;
 
-/** The delivered builds that have no figures, oldest first. */
-export function missingBuilds(reading: Reading): Promise<number[]> {
-  return repository.missingJobIds(reading, reckoning);
+/** The delivered builds, of one family or of all, that have no figures; oldest first. */
+export function missingBuilds(reading: Reading, familyId: number | null = null): Promise<number[]> {
+  return repository.missingJobIds(reading, reckoning, familyId);
+}
+
+/**
+ * Fills what is missing of a family, some builds at a time, each lot wholly or not at all. `tell` hears how far it is and
+ * says whether to go on.
+ */
+export async function fillShelf(
+  shop: OpenShop,
+  familyId: number,
+  tell: (done: number, of: number) => boolean,
+): Promise<'nothing missing' | 'filled' | 'stopped'> {
+  const jobIds = await shop.read((reading) => missingBuilds(reading, familyId));
+  for (let done = 0; done < jobIds.length; done += buildsAtOnce) {
+    if (!tell(done, jobIds.length)) return 'stopped';
+    const some = jobIds.slice(done, done + buildsAtOnce);
+    await shop.writeAfterReading((writing) => reckonBuilds(writing, some));
+  }
+  return jobIds.length === 0 ? 'nothing missing' : 'filled';
 }
 
 /** Fills the figures of these builds in one go, in place of what stood there. */

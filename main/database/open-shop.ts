@@ -22,6 +22,11 @@ export type OpenShop = {
   readApart<T>(act: (reading: Reading) => Promise<T>): Promise<T>;
   /** Runs `act` in one transaction: all of it is kept, or nothing when it throws. */
   write<T>(act: (writing: Writing, now: string) => Promise<T>): Promise<T>;
+  /**
+   * Runs an `act` that reads for long and writes at its end, in one transaction that keeps nobody waiting while it reads.
+   * When somebody else wrote meanwhile, what was read no longer holds and the act runs anew.
+   */
+  writeAfterReading<T>(act: (writing: Writing) => Promise<T>): Promise<T>;
   /** Copies the file, whole and checked, into the backup folder. */
   backUp(): Promise<string>;
   /** True once after another process wrote to the file. */
@@ -62,6 +67,12 @@ export async function openShop(
     connection.close();
     throw thrown;
   }
+}
+
+/** A further connection to a file that is open, and so was looked over, already. */
+export function openBeside(file: string, clock: Clock): OpenShop {
+  const connection = openConnection(file, 'write');
+  return lend(connection, queriesOn(connection), join(dirname(file), 'backups'), clock);
 }
 
 /** The schema number of a shop file, looking without touching. An empty file counts as not there yet. */
@@ -115,6 +126,17 @@ function lend(connection: Sqlite.Database, database: Kysely<Tables>, backupFolde
       inside(connection, database, 'begin immediate', (executor) =>
         act(executor as Kysely<Tables> & { writes: true }, clock()),
       ),
+    writeAfterReading: async (act) => {
+      for (;;) {
+        try {
+          return await inside(connection, database, 'begin', (executor) =>
+            act(executor as Kysely<Tables> & { writes: true }),
+          );
+        } catch (thrown) {
+          if (!isOvertaken(thrown)) throw thrown;
+        }
+      }
+    },
     backUp: () => backUp(connection, backupFolder, clock()),
     wasWrittenElsewhere: () => {
       const version = connection.pragma('data_version', { simple: true });
@@ -126,6 +148,11 @@ function lend(connection: Sqlite.Database, database: Kysely<Tables>, backupFolde
       await database.destroy();
     },
   };
+}
+
+/** SQLite's word for a transaction that would write on top of what it has not seen. */
+function isOvertaken(thrown: unknown): boolean {
+  return thrown instanceof Error && 'code' in thrown && thrown.code === 'SQLITE_BUSY_SNAPSHOT';
 }
 
 function inside<T>(

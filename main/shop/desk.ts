@@ -5,6 +5,7 @@ import { Refused } from '../database/errors.ts';
 import { type OpenShop, openShop } from '../database/open-shop.ts';
 import { LiveLines } from '../indicators/live-lines.service.ts';
 import type { Clock } from '../ports/clock.ts';
+import { FleetQuestions } from '../workers/ask-fleet.ts';
 
 const ownFile = 'shop.thoubook';
 const demoFile = 'demo.thoubook';
@@ -15,6 +16,8 @@ export class Desk {
   readonly clock: Clock;
   /** The gauges' lines that are open now. */
   readonly lines = new LiveLines();
+  /** The question about the fleet that runs now. */
+  readonly fleet = new FleetQuestions();
   #shop: OpenShop | undefined;
   #faults = 0;
   readonly #listeners = new Set<() => void>();
@@ -88,8 +91,7 @@ export class Desk {
   }
 
   async #become(shop: OpenShop, name: string): Promise<void> {
-    await this.lines.leaveAll();
-    await this.#shop?.close();
+    await this.#leaveFile();
     this.#shop = shop;
     writeFileSync(join(this.folder, choiceFile), JSON.stringify({ open: name }));
   }
@@ -109,7 +111,8 @@ export class Desk {
   /** Looks every `interval_ms` whether another process wrote to the file, until the answered function is called. */
   watchOthers(interval_ms: number): () => void {
     const timer = setInterval(() => {
-      if (this.#shop?.wasWrittenElsewhere()) this.announceChange();
+      // The figures of builds that a question puts on the shelf are no news; what else came meanwhile is told after it.
+      if (!this.fleet.isReckoning && this.#shop?.wasWrittenElsewhere()) this.announceChange();
     }, interval_ms);
     return () => clearInterval(timer);
   }
@@ -135,8 +138,13 @@ export class Desk {
   }
 
   async close(): Promise<void> {
-    await this.lines.leaveAll();
-    await this.#shop?.close();
+    await this.#leaveFile();
     this.#shop = undefined;
+  }
+
+  async #leaveFile(): Promise<void> {
+    await this.lines.leaveAll();
+    await this.fleet.leave();
+    await this.#shop?.close();
   }
 }
