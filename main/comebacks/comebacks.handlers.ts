@@ -1,6 +1,7 @@
 // Comebacks, from the contract to their services.
 import type { Handlers } from '../rpc/handler.ts';
 import { findBuilds } from './builds.service.ts';
+import { fleetChoices } from './fleet-choices.service.ts';
 import * as log from './log.service.ts';
 import { traceComeback } from './trace.service.ts';
 
@@ -15,4 +16,10 @@ export const comebacksHandlers: Handlers<'comebacks'> = {
   'comebacks.takeBackCause': (desk, input) =>
     desk.shop().write((writing, now) => log.takeBackCause(writing, now, input)),
   'comebacks.trace': (desk, input) => traceComeback(desk.shop(), input),
+  'comebacks.fleetChoices': (desk, input) => desk.shop().read((reading) => fleetChoices(reading, input)),
+  'comebacks.askFleet': (desk, input) => desk.fleet.ask(desk.shop(), input),
+  'comebacks.stopAsking': async (desk) => {
+    desk.fleet.stop();
+    return {};
+  },
 };
