@@ -7,6 +7,7 @@ import { AroundDrum } from './AroundDrum.tsx';
 import { useAtCheck } from './at-check.ts';
 import { begin, type Go, goOn } from './bench-step.ts';
 import { CheckPage } from './CheckPage.tsx';
+import { FeelerBesideAir } from './FeelerBesideAir.tsx';
 import { keysWhen } from './keys-when.ts';
 import { ReadingBand } from './ReadingBand.tsx';
 import styles from './ResultStep.module.css';
@@ -105,6 +106,9 @@ export function ResultStep({ go }: { go: Go }) {
             expected={expected && { value: expected.mean_nm, expanded: expected.expanded_nm, label: 'predicted' }}
           />
           {evaluation.whatWouldDecide !== null && <Notice>{evaluation.whatWouldDecide}</Notice>}
+          <div className={styles.reads}>
+            <FeelerBesideAir take={take} />
+          </div>
           {(check.packId !== null || standingReadings(take).length > 1) && (
             <div className={styles.reads}>
               <SpotsAcross take={take} />

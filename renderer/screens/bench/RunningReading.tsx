@@ -33,7 +33,7 @@ export function RunningReading({ evaluation, expected, tells = 'all' }: RunningR
       : '';
   const isVariant = variantName !== null;
   const facts = [
-    spots.length > 1 && `${words.short(min)} to ${words.short(max)} around the drum`,
+    spots.length > 1 && aroundDrum(words.short(min), words.short(max)),
     expected !== null && `expected ${words.full(expected)}`,
   ].filter(Boolean);
   return (
@@ -64,4 +64,8 @@ export function RunningReading({ evaluation, expected, tells = 'all' }: RunningR
       {tells === 'all' && remarks.map((remark) => <p key={remark}>{remark}</p>)}
     </div>
   );
+}
+
+function aroundDrum(least: string, most: string): string {
+  return least === most ? `${least} all round` : `${least} to ${most} around the drum`;
 }
