@@ -5,6 +5,7 @@ import { writeDay } from '../../app/papers/dates.ts';
 import { formatMoney } from '../../app/quantities/money.ts';
 import type { Settings } from '../../app/shop/shop.contract.ts';
 import type { Reading } from '../database/tables.ts';
+import { listCalls, listUnitsToCall } from './calls.repository.ts';
 import * as repository from './log.repository.ts';
 
 type Told = Omit<Act, 'checkId'>;
@@ -18,7 +19,7 @@ export async function comebackActs(reading: Reading, jobId: number, settings: Se
     if (comeback.built_job_id === jobId) acts.push(...tellBuild(comeback, cards));
     else acts.push(...tellCards(comeback, cards, settings), ...(await causeActs(reading, comeback.comeback_id)));
   }
-  return acts;
+  return [...acts, ...(await callActs(reading, jobId))];
 }
 
 /** On the build: that it came back, and that it did not after all. */
@@ -63,4 +64,19 @@ async function causeActs(reading: Reading, comebackId: number): Promise<Told[]> 
     const where = packName ?? 'whole unit';
     return { at, by, kind: 'comeback', says: `Cause ${cause}, ${where}: ${certainty}`, more: note };
   });
+}
+
+async function callActs(reading: Reading, jobId: number): Promise<Told[]> {
+  const units = (await listUnitsToCall(reading, jobId)).toReversed();
+  const calls = (await listCalls(reading, jobId)).toReversed();
+  return [
+    ...units.map((unit): Told => {
+      const { added_at, initials, what, reason, what_to_check } = unit;
+      const more = [reason, what_to_check && `to check: ${what_to_check}`].filter(Boolean).join('; ');
+      return { at: added_at, by: initials, kind: 'comeback', says: `To be called: ${what}`, more };
+    }),
+    ...calls.map(({ called_at, initials, what, came_of_it, note }): Told => {
+      return { at: called_at, by: initials, kind: 'comeback', says: `Called about ${what}: ${came_of_it}`, more: note };
+    }),
+  ];
 }

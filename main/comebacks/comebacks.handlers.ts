@@ -1,8 +1,11 @@
 // Comebacks, from the contract to their services.
+import { dayHere } from '../ports/clock.ts';
 import type { Handlers } from '../rpc/handler.ts';
 import { findBuilds } from './builds.service.ts';
+import * as calls from './calls.service.ts';
 import { fleetChoices } from './fleet-choices.service.ts';
 import * as log from './log.service.ts';
+import { listSharing, suggestShared } from './sharing.service.ts';
 import { traceComeback } from './trace.service.ts';
 
 export const comebacksHandlers: Handlers<'comebacks'> = {
@@ -22,4 +25,12 @@ export const comebacksHandlers: Handlers<'comebacks'> = {
     desk.fleet.stop();
     return {};
   },
+  'comebacks.suggestShared': (desk, input) => desk.shop().read((reading) => suggestShared(reading, input)),
+  'comebacks.listSharing': (desk, input) =>
+    desk.shop().readApart((reading) => listSharing(reading, dayHere(desk.clock()), input)),
+  'comebacks.putOnList': (desk, input) => desk.shop().write((writing, now) => calls.putOnList(writing, now, input)),
+  'comebacks.listToCall': (desk) => desk.shop().read((reading) => calls.listToCall(reading, dayHere(desk.clock()))),
+  'comebacks.noteCall': (desk, input) => desk.shop().write((writing, now) => calls.noteCall(writing, now, input)),
+  'comebacks.exportToCall': (desk) => calls.exportToCall(desk.shop()),
+  'comebacks.printToCall': (desk, input) => calls.printToCall(desk.shop(), input),
 };

@@ -34,6 +34,16 @@ export async function getGauge(reading: Reading, today: string, { gaugeId }: { g
   };
 }
 
+/** Checks that found a gauge out and stand, newest first. */
+export async function listFoundOut(reading: Reading) {
+  const tags = new Map((await repository.listGauges(reading)).map((row) => [row.gauge_id, row.tag]));
+  const checks = await checksOfRows(reading, await repository.listAllChecks(reading));
+  return checks
+    .filter((check) => check.isWithin === false && check.supersededById === null)
+    .map(({ gaugeCheckId, gaugeId, checkedOn }) => ({ gaugeCheckId, tag: tags.get(gaugeId) ?? '', checkedOn }))
+    .toReversed();
+}
+
 /** Oldest first, superseded ones among them. */
 export async function checksOfGauge(reading: Reading, gaugeId: number): Promise<CheckOfGauge[]> {
   return checksOfRows(reading, await repository.listChecks(reading, gaugeId));
@@ -123,6 +133,15 @@ export async function gaugeAtHand(
     isDial: mayStandOffSquare(gauge.kind),
     resolution: gauge.resolution_amount,
   };
+}
+
+/** A gauge that a line may speak for: it reads lengths and is still in use. */
+export async function gaugeOnLine(reading: Reading, gaugeId: number): Promise<void> {
+  const gauge = found(await repository.findGauge(reading, gaugeId), 'gauge');
+  if (gauge.is_retired === 1) throw new Refused('retired', `${gauge.tag} is retired: take another.`, 'gaugeId');
+  if (quantityOf(gauge.kind) !== 'length') {
+    throw new Refused('gauge', `${gauge.tag} is a ${gauge.kind}: a line speaks for a gauge of lengths.`, 'gaugeId');
+  }
 }
 
 export async function lastGauge(

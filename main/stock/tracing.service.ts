@@ -16,7 +16,7 @@ import * as repository from './tracing.repository.ts';
 type Step = { of: Traced; says: string };
 /** One thing that went into one ticket. */
 type Going = { jobId: number; at: string; what: string; isStillIn: boolean };
-type Trail = { title: string; from: Step[]; into: Step[]; onHand: number; goings: Going[]; caution: string };
+export type Trail = { title: string; from: Step[]; into: Step[]; onHand: number; goings: Going[]; caution: string };
 
 /** More units than this are not read out; the sentence says how many there are. */
 const mostUnits = 300;
@@ -57,7 +57,8 @@ function newestFirst(a: Going, b: Going): number {
   return a.at < b.at ? 1 : a.at > b.at ? -1 : b.jobId - a.jobId;
 }
 
-function trailOf(reading: Reading, of: Traced): Promise<Trail> {
+/** Where it came from and every ticket it went into, without what those read. */
+export function trailOf(reading: Reading, of: Traced): Promise<Trail> {
   switch (of.kind) {
     case 'part':
       return trailOfPart(reading, of.partId);
