@@ -22,7 +22,7 @@ export type Asked =
   | { readonly column: GroupColumn; readonly level: string };
 
 export type Effect = {
-  /** By Cox the ratio of hazards; where a side has no comeback, or only comebacks, the ratio of odds by Fisher. */
+  /** By Cox the ratio of hazards; where that has no limit, as when one side has no comeback, of odds by Fisher. */
   readonly by: 'cox' | 'fisher';
   /** null: without limit, as are the limits of 95 %. */
   readonly ratio: number | null;
@@ -170,14 +170,13 @@ function sumOf(alike: readonly Alike[]): { builds: number; events: number } {
 }
 
 function effectOfLevel(alike: readonly Alike[], others: readonly Alike[]): Result<Effect> {
-  const [inside, outside] = [sumOf(alike), sumOf(others)];
-  const isOneSided = [inside, outside].some((side) => side.events === 0 || side.events === side.builds);
-  const ratio = isOneSided ? null : coxOfGroup(alike, others, 'efron');
-  if (ratio?.ok) {
+  const ratio = coxOfGroup(alike, others, 'efron');
+  if (ratio.ok) {
     const { hazardRatio, hazardRatioInterval, likelihoodRatio } = ratio.value;
     const p = chiSquareTails(likelihoodRatio, 1).upper;
     return accept({ by: 'cox', ratio: hazardRatio, interval: hazardRatioInterval, p });
   }
+  const [inside, outside] = [sumOf(alike), sumOf(others)];
   const exact = fisher([
     [inside.events, inside.builds - inside.events],
     [outside.events, outside.builds - outside.events],

@@ -3,6 +3,7 @@ import type { FleetBuild, FleetRows, GroupColumn, LaterVisit, NumberColumn } fro
 import { whatACheckTells } from '../../app/comebacks/what-a-check-tells.ts';
 import type { Distance } from '../../app/jobs/distance.contract.ts';
 import type { Reading } from '../database/tables.ts';
+import { dayHere } from '../ports/clock.ts';
 import { getSettings } from '../shop/shop.service.ts';
 import * as repository from './fleet.repository.ts';
 
@@ -75,7 +76,7 @@ async function visitsByUnit(reading: Reading, familyId: number): Promise<Map<num
     const visit: Visit = {
       jobId: row.job_id,
       builtJobId: row.built_job_id,
-      day: row.came_back_on ?? row.opened_at.slice(0, 10),
+      day: row.came_back_on ?? dayHere(row.opened_at),
       distance: atReturn ?? distanceOf(row.distance_amount, row.distance_unit),
       comeback:
         comebackId === null || outcome === null

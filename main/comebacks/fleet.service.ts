@@ -5,6 +5,7 @@ import type { FleetAnswer, FleetSelection } from '../../app/comebacks/fleet.cont
 import { askFleet } from '../../app/comebacks/fleet.ts';
 import type { FleetRows } from '../../app/comebacks/fleet-rows.ts';
 import type { OpenShop } from '../database/open-shop.ts';
+import { dayHere } from '../ports/clock.ts';
 import { fillShelf } from './as-built.service.ts';
 import { gatherFleet } from './fleet-rows.service.ts';
 
@@ -21,7 +22,7 @@ export class FleetAnswers {
 
   /** null when `tell` said to stop. */
   async answer(selection: FleetSelection, tell: Teller): Promise<FleetAnswer | null> {
-    const today = this.#shop.clock().slice(0, 10);
+    const today = dayHere(this.#shop.clock());
     const { familyId } = selection;
     const filled = await fillShelf(this.#shop, familyId, tell);
     if (filled !== 'nothing missing' || this.#shop.wasWrittenElsewhere()) this.#gathered = null;
