@@ -1,7 +1,7 @@
 // What a rule about a cause may ask of a trace: where checks lie, what was answered, what teardown found, what is missing.
 import { conditionWords, partWords } from '../jobs/finding-words.ts';
 import type { Condition, Finding, PackPlace } from '../jobs/findings.contract.ts';
-import { enoughSiblings } from './how-unusual.ts';
+import { enoughSiblings, tellsFrom } from './how-unusual.ts';
 import type { RecordedBuild, RecordedCheck } from './recorded-build.ts';
 import type { ShopWords } from './say-amount.ts';
 import type { AsFoundNow, CauseLine, TraceFinding } from './trace.contract.ts';
@@ -22,9 +22,6 @@ export type CauseFacts = {
 /** A fact on record, with the chance of one as unusual where it was ranked. */
 export type FactLine = Omit<CauseLine, 'because'> & { readonly p: number | null; readonly finding?: TraceFinding };
 export type Fact = (facts: CauseFacts) => FactLine[];
-
-/** As unusual as this a fact may speak for or against a cause: one build in ten. */
-const tellsFrom = 0.1;
 
 const told = ({ sentence, opens, p }: TraceFinding): FactLine => ({ sentence, opens, p });
 const plain = (sentence: string, opens: FactLine['opens'] = null): FactLine => ({ sentence, opens, p: null });

@@ -33,7 +33,7 @@ export type CauseRules = {
   readonly lookNow: readonly Rule[];
 };
 
-const valveBody = /valve body|separator|check ball|feed|spring/i;
+const valveBody = /^valve body:/i;
 const counts = /frictions|steels|wave plates|apply plates|backing plate|ring seated|slot \d/i;
 
 export const causeRules: Readonly<Record<Cause, CauseRules>> = {
@@ -113,7 +113,7 @@ export const causeRules: Readonly<Record<Cause, CauseRules>> = {
   'tie-up or valve body': {
     speaksFor: [
       [lineStandsOut(valveBody), 'The valve body decides what is on.'],
-      [lineStandsOut(/shift|kickdown|reverse/i), 'It did not shift as it should when it left.'],
+      [lineStandsOut(/shift|kickdown|: reverse/i), 'It did not shift as the others when it left.'],
       [
         foundAtTeardown(['stuck', 'broken', 'missing', 'scored'], { part: /valve|ball|spring|separator/i }),
         'It was found so.',
@@ -195,12 +195,12 @@ export const causeRules: Readonly<Record<Cause, CauseRules>> = {
   },
   material: {
     speaksFor: [
-      [batchCameBack, 'Builds that share it share the trouble.'],
+      [batchCameBack, 'Builds with it came back oftener.'],
       [platesUsedAgain, 'A plate that ran before may be bent or spotted.'],
       [foundNow('more', 'clearance'), 'So much wear in this time is much.'],
       [foundAtTeardown(['flaked', 'glazed', 'cracked', 'broken']), 'The part itself gave way.'],
     ],
-    speaksAgainst: [[batchesAreQuiet, 'What others run without trouble is no first suspect.']],
+    speaksAgainst: [[batchesAreQuiet, 'Others run it without trouble.']],
     lookNow: [
       [noBatchKnown, 'Look for the marks on boxes and plates.'],
       [noPlateMeasured, 'Measure what is left of every friction.'],

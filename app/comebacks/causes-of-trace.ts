@@ -57,7 +57,7 @@ function strongestFirst(a: Ruled, b: Ruled): number {
 function settles({ finding, opens, sentence }: FactLine, { build, asFound, words }: CauseFacts): string[] {
   if (opens?.kind === 'batch') {
     const name = sentence.split(':')[0] ?? '';
-    return [`Look at the other builds with ${name}, and measure a plate of it that was never used.`];
+    return [`Look at the other builds with ${name}, and hold what is left of it beside another batch.`];
   }
   if (opens?.kind === 'packs') return ['Lay the plates that ran before on a flat one, and look for spots of heat.'];
   const recorded = build.checks.find(({ check }) => check.name === finding?.subject);

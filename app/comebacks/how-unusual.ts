@@ -4,6 +4,8 @@
 export const enoughSiblings = 8;
 /** As unusual as this, or more, is called unusual: one build in twenty. */
 export const unusualBelow = 0.05;
+/** As unusual as this it may speak for or against a cause: one build in ten. */
+export const tellsFrom = 0.1;
 
 export function isUnusual({ p }: { readonly p: number | null }): boolean {
   return p !== null && p <= unusualBelow;

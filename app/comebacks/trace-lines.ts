@@ -24,10 +24,13 @@ export function findingsOfLine(
     packName: build.packs.find(({ name }) => line.list.startsWith(name))?.name ?? null,
     opens: { kind: 'lists', jobId: build.jobId },
   };
+  const others = siblings.map((sibling) => sibling.standing);
+  // A line that most builds leave open is no oddity of this one.
+  const isHabit = 2 * others.filter((each) => each === own).length > others.length;
   const standing = counted(base, {
     own,
-    others: siblings.map((sibling) => sibling.standing),
-    isNotable: own === 'off' || own === 'open',
+    others,
+    isNotable: (own === 'off' || own === 'open') && !isHabit,
     says: `${line.list}, ${line.words}: ${standingSaid(recorded)}`,
     beside: ({ alike, of }) => `so in ${alike} of ${of} builds`,
   });

@@ -1,6 +1,6 @@
 // What went into a build beside what went into its siblings: plates used again, batches, and who built it.
 import { fisher } from '../statistics/fisher.ts';
-import { enoughSiblings, unusualBelow } from './how-unusual.ts';
+import { enoughSiblings, tellsFrom, unusualBelow } from './how-unusual.ts';
 import type { RecordedBatch, RecordedBuild } from './recorded-build.ts';
 import type { TraceFinding } from './trace.contract.ts';
 import { counted, type TraceFindingBase } from './trace-checks.ts';
@@ -65,12 +65,13 @@ export function sharedBatches(build: RecordedBuild, siblings: readonly RecordedB
     const [withIt, back, all] = [hasIt.length, came(hasIt), came(siblings)];
     const [without, backWithout] = [siblings.length - withIt, all - back];
     const says = `${batch.name}: ${back} of ${withIt} other builds with it came back, ${backWithout} of ${without} without`;
-    const isNotable = back > 0 && back * without > backWithout * withIt;
+    const isOftener = back > 0 && back * without > backWithout * withIt;
     if (siblings.length < enoughSiblings) {
       const sentence = `${says}; not enough yet, ${siblings.length} of ${enoughSiblings} siblings.`;
-      return { ...base, isNotable, sentence };
+      return { ...base, isNotable: isOftener, sentence };
     }
     const p = chanceOf(back, withIt, backWithout, without);
+    const isNotable = isOftener && p !== null && p <= tellsFrom;
     return { ...base, isNotable, sentence: `${says}.`, p, byChance: p === null ? 0 : attainable(all, withIt, without) };
   });
 }

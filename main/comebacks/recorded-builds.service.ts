@@ -60,31 +60,26 @@ async function checksOfBuilds(
   const same = (await repository.sameChecks(reading, revisionId)).filter((row) => mine.has(row.mine));
   const jobIds = builds.map((row) => row.job_id);
   const checkIds = same.map((row) => row.check_id);
-  const figures = new Map<string, Awaited<ReturnType<typeof repository.figuresOf>>[number]>();
-  for (const row of await repository.figuresOf(reading, jobIds, checkIds)) figures.set(keyOf(row), row);
-  const overrides = new Map<string, RecordedCheck['override']>();
-  for (const row of await repository.overridesOf(reading, jobIds))
-    overrides.set(keyOf(row), { by: row.initials, reason: row.reason });
+  const figures = Map.groupBy(await repository.figuresOf(reading, jobIds, checkIds), (row) => row.job_id);
+  const overrides = Map.groupBy(await repository.overridesOf(reading, jobIds), (row) => row.job_id);
   const byRevision = Map.groupBy(same, (row) => row.revision_id);
   return new Map(
-    builds.map(({ job_id, revision_id }) => [
-      job_id,
-      (byRevision.get(revision_id) ?? []).map(({ mine: mineId, check_id }): RecordedCheck => {
-        const key = keyOf({ job_id, check_id });
-        const row = figures.get(key);
+    builds.map(({ job_id, revision_id }) => {
+      const rows = new Map((figures.get(job_id) ?? []).map((row) => [row.check_id, row]));
+      const stand = overrides.get(job_id) ?? [];
+      const recorded = (byRevision.get(revision_id) ?? []).map(({ mine: mineId, check_id }): RecordedCheck => {
+        const row = rows.get(check_id);
+        const override = stand.findLast((each) => each.check_id === check_id);
         return {
           checkId: check_id,
           check: mine.get(mineId)!,
           take: row ? takeOfRow(row) : null,
-          override: overrides.get(key) ?? null,
+          override: override ? { by: override.initials, reason: override.reason } : null,
         };
-      }),
-    ]),
+      });
+      return [job_id, recorded];
+    }),
   );
-}
-
-function keyOf({ job_id, check_id }: { readonly job_id: number; readonly check_id: number }): string {
-  return `${job_id} ${check_id}`;
 }
 
 function takeOfRow(row: Awaited<ReturnType<typeof repository.figuresOf>>[number]): NonNullable<RecordedCheck['take']> {
@@ -119,22 +114,21 @@ async function linesOfBuilds(
   for (const list of listsWithin(await listLists(reading, revisionId), extent))
     for (const { lineId, words, asks } of list.lines) mine.set(lineId, { list: list.name, words, asks });
   const same = (await repository.sameLines(reading, revisionId)).filter((row) => mine.has(row.mine));
-  const answers = new Map<string, Awaited<ReturnType<typeof repository.answersOf>>[number]>();
   const jobIds = builds.map((row) => row.job_id);
   const lineIds = same.map((row) => row.list_line_id);
-  for (const row of await repository.answersOf(reading, jobIds, lineIds))
-    answers.set(`${row.job_id} ${row.list_line_id}`, row);
+  const answers = Map.groupBy(await repository.answersOf(reading, jobIds, lineIds), (row) => row.job_id);
   const byRevision = Map.groupBy(same, (row) => row.revision_id);
   return new Map(
-    builds.map(({ job_id, revision_id }) => [
-      job_id,
-      (byRevision.get(revision_id) ?? []).map(({ mine: mineId, list_line_id }): RecordedLine => {
+    builds.map(({ job_id, revision_id }) => {
+      const rows = new Map((answers.get(job_id) ?? []).map((row) => [row.list_line_id, row]));
+      const recorded = (byRevision.get(revision_id) ?? []).map(({ mine: mineId, list_line_id }): RecordedLine => {
         const line = mine.get(mineId)!;
-        const row = answers.get(`${job_id} ${list_line_id}`);
+        const row = rows.get(list_line_id);
         const answer = row ? answerOfRow(row) : null;
         return { line, answer, standing: standingOfLine(line.asks, answer), reason: row?.reason ?? '' };
-      }),
-    ]),
+      });
+      return [job_id, recorded];
+    }),
   );
 }
 

@@ -2,6 +2,11 @@
 import { sql } from 'kysely';
 import type { Reading } from '../database/tables.ts';
 
+/** As one value of the statement, which is then read in no time however many they are. */
+function isAmong(column: string, ids: readonly number[]) {
+  return sql<boolean>`${sql.ref(column)} in (select value from json_each(${JSON.stringify(ids)}))`;
+}
+
 export function findComeback(reading: Reading, comebackId: number) {
   return reading
     .selectFrom('comebacks_as_known')
@@ -58,7 +63,7 @@ export async function notOnShelf(reading: Reading, jobIds: readonly number[], re
   const rows = await reading
     .selectFrom('as_built')
     .select('job_id')
-    .where('job_id', 'in', jobIds)
+    .where(isAmong('job_id', jobIds))
     .where('reckoning', '=', reckoning)
     .execute();
   const there = new Set(rows.map((row) => row.job_id));
@@ -71,7 +76,7 @@ export function buildsOf(reading: Reading, jobIds: readonly number[]) {
     .leftJoin('as_built', 'as_built.job_id', 'jobs.job_id')
     .leftJoin('people', 'people.person_id', 'as_built.builder')
     .select(['jobs.job_id', 'jobs.number', 'jobs.revision_id', 'people.initials'])
-    .where('jobs.job_id', 'in', jobIds)
+    .where(isAmong('jobs.job_id', jobIds))
     .orderBy('jobs.job_id')
     .execute();
 }
@@ -81,7 +86,7 @@ export async function cameBack(reading: Reading, jobIds: readonly number[]): Pro
   const rows = await reading
     .selectFrom('comebacks_as_known')
     .select('built_job_id')
-    .where('built_job_id', 'in', jobIds)
+    .where(isAmong('built_job_id', jobIds))
     .where('outcome', 'in', ['ours', 'not known yet'])
     .execute();
   return new Set(rows.map((row) => row.built_job_id));
@@ -130,8 +135,8 @@ export function figuresOf(reading: Reading, jobIds: readonly number[], checkIds:
       'dial_base',
       'is_piston_seated',
     ])
-    .where('as_built_checks.job_id', 'in', jobIds)
-    .where('as_built_checks.check_id', 'in', checkIds)
+    .where(isAmong('as_built_checks.job_id', jobIds))
+    .where(isAmong('as_built_checks.check_id', checkIds))
     .execute();
 }
 
@@ -147,7 +152,7 @@ export function overridesOf(reading: Reading, jobIds: readonly number[]) {
     )
     .leftJoin('takes', 'takes.take_id', 'as_built_checks.take_id')
     .select(['overrides.job_id', 'overrides.check_id', 'overrides.reason', 'people.initials'])
-    .where('overrides.job_id', 'in', jobIds)
+    .where(isAmong('overrides.job_id', jobIds))
     .where((row) => row.or([row('takes.take_id', 'is', null), row('takes.started_at', '<=', row.ref('overridden_at'))]))
     .orderBy('override_id')
     .execute();
@@ -187,8 +192,8 @@ export function answersOf(reading: Reading, jobIds: readonly number[], lineIds: 
       .select(['job_id', 'list_line_id', 'says', 'words', 'became', 'number', 'seconds', 'reason'])
       // SQLite takes the other columns from the row that holds the maximum.
       .select((row) => row.fn.max('list_answer_id').as('newest'))
-      .where('job_id', 'in', jobIds)
-      .where('list_line_id', 'in', lineIds)
+      .where(isAmong('job_id', jobIds))
+      .where(isAmong('list_line_id', lineIds))
       .groupBy(['job_id', 'list_line_id'])
       .execute()
   );
@@ -203,7 +208,7 @@ export function packsOf(reading: Reading, jobIds: readonly number[]) {
       join.onRef('as_built_packs.job_id', '=', 'jobs.job_id').onRef('as_built_packs.pack_id', '=', 'packs.pack_id'),
     )
     .select(['jobs.job_id', 'packs.pack_id', 'packs.name', 'reused_plates'])
-    .where('jobs.job_id', 'in', jobIds)
+    .where(isAmong('jobs.job_id', jobIds))
     .orderBy('packs.position')
     .execute();
 }
@@ -221,14 +226,14 @@ export function batchesOf(reading: Reading, jobId: number) {
 
 /** Which of these jobs had which of these batches in them. */
 export function goingsOf(reading: Reading, jobIds: readonly number[], batchIds: readonly number[]) {
-  return intoJobs(reading, jobIds).selectAll().where('batch_id', 'in', batchIds).execute();
+  return intoJobs(reading, jobIds).selectAll().where(isAmong('batch_id', batchIds)).execute();
 }
 
 function intoJobs(reading: Reading, jobIds: readonly number[]) {
   const pulled = reading
     .selectFrom('movements')
     .select(['movements.job_id', 'movements.batch_id'])
-    .where('movements.job_id', 'in', jobIds)
+    .where(isAmong('movements.job_id', jobIds))
     .where('movements.kind', 'in', ['pull', 'return'])
     .groupBy(['movements.job_id', 'movements.batch_id'])
     .having((row) => row.fn.sum('change'), '<', 0)
@@ -238,7 +243,7 @@ function intoJobs(reading: Reading, jobIds: readonly number[]) {
     .innerJoin('mock_up_pieces', 'mock_up_pieces.mock_up_id', 'mock_ups.mock_up_id')
     .innerJoin('pieces', 'pieces.piece_id', 'mock_up_pieces.piece_id')
     .select(['mock_ups.job_id', 'pieces.batch_id'])
-    .where('mock_ups.job_id', 'in', jobIds)
+    .where(isAmong('mock_ups.job_id', jobIds))
     .where('pieces.batch_id', 'is not', null)
     .where((row) =>
       row.not(

@@ -25,7 +25,7 @@ import { recordedBuilds } from './recorded-builds.service.ts';
 import * as repository from './trace.repository.ts';
 
 /** Siblings before the build, and after it: what a shop did long before and long after says less of it. */
-const mostOnASide = 200;
+const mostOnASide = 100;
 /** Reckoned in one go, between which whoever else asks is answered. */
 const buildsAtOnce = 20;
 
