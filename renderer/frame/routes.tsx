@@ -5,9 +5,13 @@ import { BenchScreen } from '../screens/bench/BenchScreen.tsx';
 import { ReadingScreen } from '../screens/bench/ReadingScreen.tsx';
 import { UnitSwapsScreen } from '../screens/bench/UnitSwapsScreen.tsx';
 import { ClutchScreen } from '../screens/clutch/ClutchScreen.tsx';
+import { CallListPaperScreen } from '../screens/comebacks/CallListPaperScreen.tsx';
 import { CameBackScreen } from '../screens/comebacks/CameBackScreen.tsx';
 import { ComebackScreen } from '../screens/comebacks/ComebackScreen.tsx';
 import { LogComebackScreen } from '../screens/comebacks/LogComebackScreen.tsx';
+import { SharingScreen } from '../screens/comebacks/SharingScreen.tsx';
+import { sharedAt } from '../screens/comebacks/shared-address.ts';
+import { WhoToCallScreen } from '../screens/comebacks/WhoToCallScreen.tsx';
 import { BuildsScreen } from '../screens/gauges/BuildsScreen.tsx';
 import { EditGaugeScreen } from '../screens/gauges/EditGaugeScreen.tsx';
 import { GaugeScreen } from '../screens/gauges/GaugeScreen.tsx';
@@ -301,6 +305,26 @@ const comeback = createRoute({
   component: () => <ComebackScreen comebackId={Number(comeback.useParams().comebackId)} />,
 });
 
+const whoToCall = createRoute({ getParentRoute: () => root, path: '/comebacks/calls', component: WhoToCallScreen });
+const callListPaper = createRoute({
+  getParentRoute: () => root,
+  path: '/comebacks/calls/paper',
+  component: CallListPaperScreen,
+});
+const askWhatIsShared = createRoute({
+  getParentRoute: () => root,
+  path: '/comebacks/sharing',
+  component: () => <SharingScreen of={null} />,
+});
+const sharing = createRoute({
+  getParentRoute: () => root,
+  path: '/comebacks/sharing/$kind/$id',
+  component: () => {
+    const { kind, id } = sharing.useParams();
+    return <SharingScreen of={sharedAt(kind, Number(id))} />;
+  },
+});
+
 const specs = createRoute({ getParentRoute: () => root, path: '/specs', component: FamiliesScreen });
 const sheet = createRoute({
   getParentRoute: () => root,
@@ -397,6 +421,10 @@ export const router = createRouter({
     comebacks,
     logComeback,
     comeback,
+    whoToCall,
+    callListPaper,
+    askWhatIsShared,
+    sharing,
     specs,
     sheet,
     earlierSheet,

@@ -1,7 +1,10 @@
 // The head of every screen in the Comebacks place: which side of what came back one looks at.
 import { PlaceTabs } from '../../frame/PlaceTabs.tsx';
 
-const sides = [{ path: '/comebacks', name: 'Came back', holds: /^\/comebacks(\/new|\/\d+.*)?$/ }];
+const sides = [
+  { path: '/comebacks', name: 'Came back', holds: /^\/comebacks(\/new|\/\d+.*)?$/ },
+  { path: '/comebacks/calls', name: 'Who to call', holds: /^\/comebacks\/(calls|sharing)/ },
+];
 
 export function ComebacksTabs() {
   return <PlaceTabs place="Comebacks" sides={sides} />;

@@ -1,6 +1,6 @@
 // An estimate as it was given, on the screen before it is saved or printed.
 import { Link } from '@tanstack/react-router';
-import { PrintedPaper } from './PrintedPaper.tsx';
+import { PrintedPaper } from '../../frame/PrintedPaper.tsx';
 
 export function EstimatePaperScreen({ jobId, number }: { jobId: number; number: number }) {
   return (

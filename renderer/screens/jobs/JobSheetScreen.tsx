@@ -1,7 +1,7 @@
 // The papers of a job besides its report: the build sheet and a blank bench sheet.
 import { Link } from '@tanstack/react-router';
+import { PrintedPaper } from '../../frame/PrintedPaper.tsx';
 import { LoadedJob } from './LoadedJob.tsx';
-import { PrintedPaper } from './PrintedPaper.tsx';
 
 export function JobSheetScreen({ jobId, kind }: { jobId: number; kind: 'build' | 'bench' }) {
   return (

@@ -1,6 +1,6 @@
 // The plates to pull for all packs of a unit, on the screen before the list is saved or printed.
 import { Link } from '@tanstack/react-router';
-import { PrintedPaper } from './PrintedPaper.tsx';
+import { PrintedPaper } from '../../frame/PrintedPaper.tsx';
 
 type PullListScreenProps = { jobId: number; way: 'inOrder' | 'together'; objective: 'sum' | 'largest' };
 

@@ -1,8 +1,8 @@
 // A build report on the screen before it is saved or printed: the shop's copy or the customer's.
 import { Link, useNavigate } from '@tanstack/react-router';
 import { RadioGroup } from '../../components/RadioGroup.tsx';
+import { PrintedPaper } from '../../frame/PrintedPaper.tsx';
 import { useRead } from '../../rpc/use-read.ts';
-import { PrintedPaper } from './PrintedPaper.tsx';
 
 type ReportScreenProps = { jobId: number; copy: 'shop' | 'customer' };
 

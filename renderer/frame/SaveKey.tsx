@@ -1,9 +1,9 @@
 // A key that has a file made and saves it under its own name.
 import { useMutation } from '@tanstack/react-query';
-import type { PrintedFile } from '../../../app/stock/lists.contract.ts';
-import { Button, type ButtonProps } from '../../components/Button.tsx';
-import { FailureSentence } from '../../frame/FailureSentence.tsx';
-import { saveFile } from '../../rpc/printed-file.ts';
+import type { PrintedFile } from '../../app/stock/lists.contract.ts';
+import { Button, type ButtonProps } from '../components/Button.tsx';
+import { saveFile } from '../rpc/printed-file.ts';
+import { FailureSentence } from './FailureSentence.tsx';
 
 type SaveKeyProps = Pick<ButtonProps, 'kind' | 'children'> & { get: () => Promise<PrintedFile> };
 

@@ -1,13 +1,13 @@
 // A paper on the screen before it is saved or printed, in letter or A4.
 import { type ReactNode, useState } from 'react';
-import type { Input } from '../../../app/contract/contract.ts';
-import { Button } from '../../components/Button.tsx';
-import { RadioGroup } from '../../components/RadioGroup.tsx';
-import { FailureSentence } from '../../frame/FailureSentence.tsx';
-import { useOpenShop } from '../../frame/open-shop.ts';
-import { PageHead } from '../../frame/PageHead.tsx';
-import { saveFile, useFileAddress } from '../../rpc/printed-file.ts';
-import { useRead } from '../../rpc/use-read.ts';
+import type { Input } from '../../app/contract/contract.ts';
+import { Button } from '../components/Button.tsx';
+import { RadioGroup } from '../components/RadioGroup.tsx';
+import { saveFile, useFileAddress } from '../rpc/printed-file.ts';
+import { useRead } from '../rpc/use-read.ts';
+import { FailureSentence } from './FailureSentence.tsx';
+import { useOpenShop } from './open-shop.ts';
+import { PageHead } from './PageHead.tsx';
 import styles from './PrintedPaper.module.css';
 
 type PrintedPaperProps = {
@@ -21,6 +21,7 @@ type PrintedPaperProps = {
   | { method: 'packs.printPullList'; of: Input<'packs.printPullList'> }
   | { method: 'jobs.printBuildSheet'; of: Input<'jobs.printBuildSheet'> }
   | { method: 'jobs.printBenchSheet'; of: Input<'jobs.printBenchSheet'> }
+  | { method: 'comebacks.printToCall'; of: Input<'comebacks.printToCall'> }
 );
 
 export function PrintedPaper({ title, facts, acts, method, of }: PrintedPaperProps) {
