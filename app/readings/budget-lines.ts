@@ -16,4 +16,5 @@ export const feelerBiasLine = 'feeler bias';
 export const permittedErrorLine = 'dial permitted error';
 export const leafLine = 'leaf permitted error';
 export const micrometerLine = 'micrometer';
+export const gaugeErrorLine = 'gauge permitted error';
 export const offSquareLine = 'dial out of square';

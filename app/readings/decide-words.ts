@@ -8,6 +8,7 @@ import {
   baseOnPumpLine,
   betweenLeavesLine,
   feelerBiasLine,
+  gaugeErrorLine,
   handForceLine,
   leafLine,
   micrometerLine,
@@ -58,6 +59,8 @@ function remedyWords(remedy: Remedy, words: DecideWords): string {
       return `a dial read to ${resolution(line, share, words)} instead of ${resolution(line, 1, words)}`;
     case permittedErrorLine:
       return `a dial ${goodTo}`;
+    case gaugeErrorLine:
+      return `a gauge ${goodTo}`;
     case leafLine:
       return `leaves ${goodTo}`;
     case micrometerLine:

@@ -7,6 +7,7 @@ import { meanOf } from '../statistics/summary.ts';
 import type { BudgetLine } from '../statistics/uncertainty-budget.ts';
 import {
   feelerBiasLine,
+  gaugeErrorLine,
   leafLine,
   micrometerLine,
   offSquareLine,
@@ -17,7 +18,7 @@ import { decideSentence } from './decide-words.ts';
 import { enoughPairs } from './feeler-bias.ts';
 import type { FirstHarmonic } from './first-harmonic.ts';
 import { judgeTake } from './judge-take.ts';
-import { readQuality } from './method-budget.ts';
+import { readQuality, readQualityByGauge } from './method-budget.ts';
 import type { Evaluation, Setup } from './readings.contract.ts';
 import { repeatabilityOfRepeats } from './repeatability.ts';
 import type { FeelerFigures, TakeFigures } from './take-figures.ts';
@@ -137,17 +138,11 @@ function evaluatedSpots(take: TakeToEvaluate, spots: readonly SpotReads[]): Eval
     });
 }
 
-/** Only lengths have a stated repeatability; anything else is as sure as its own repeats say. */
-function qualityOf(take: TakeToEvaluate, full: readonly SpotReads[]): ReadQuality {
-  const quality = readQuality(
-    take.method,
-    take.figures,
-    take.setup,
-    full.flatMap((spot) => spot.readings),
-  );
-  return take.check.quantity === 'length'
-    ? quality
-    : { ...quality, repeatability: null, fixedLines: [], standsAlone: false };
+/** Only lengths have a stated repeatability; anything else is as sure as its own repeats and its gauge say. */
+function qualityOf({ check, method, figures, setup }: TakeToEvaluate, full: readonly SpotReads[]): ReadQuality {
+  if (check.quantity !== 'length') return readQualityByGauge(method, figures.gauge);
+  const readings = full.flatMap((spot) => spot.readings);
+  return readQuality(method, figures, setup, readings);
 }
 
 function budgetLine(take: TakeToEvaluate, line: BudgetLine & { share: number }): Evaluation['budget'][number] {
@@ -158,7 +153,7 @@ function budgetLine(take: TakeToEvaluate, line: BudgetLine & { share: number }):
 function basisOf({ repeatability, feeler, gauge }: TakeFigures, name: string): string {
   if (name === offSquareLine) return `${gauge?.tag ?? ''}, too much only`;
   const isOfGauge = gauge !== null && gauge.permittedError !== null;
-  if (isOfGauge && [permittedErrorLine, leafLine, micrometerLine].includes(name)) return gauge.tag;
+  if (isOfGauge && [permittedErrorLine, leafLine, micrometerLine, gaugeErrorLine].includes(name)) return gauge.tag;
   if (name === feelerBiasLine) return `${feeler?.pairs ?? 0} pairs`;
   if (name !== repeatabilityLine) return '';
   if (!repeatability) return 'these reads alone';

@@ -4,6 +4,7 @@ import { type BudgetLine, rectangular } from '../statistics/uncertainty-budget.t
 import {
   betweenLeavesLine,
   feelerBiasLine,
+  gaugeErrorLine,
   leafLine,
   micrometerLine,
   offSquareLine,
@@ -38,6 +39,17 @@ export function readQuality(
     standsAlone: method === 'feeler',
     coverage,
   };
+}
+
+/**
+ * What a reading of anything but a length is worth: what its gauge may be off by is all that is stated, so where nothing
+ * was read twice it stands alone. A drop is the difference of two pressures, each off on its own: twice the variance.
+ */
+export function readQualityByGauge(method: ReadingMethod, gauge: GaugeFigures | null): ReadQuality {
+  const ofOne = rectangular(gauge?.permittedError ?? 0);
+  const ofReading = method === 'drop' ? Math.SQRT2 * ofOne : ofOne;
+  const fixedLines = ofReading > 0 ? [typeB(gaugeErrorLine, ofReading)] : [];
+  return { repeatability: null, fixedLines, standsAlone: fixedLines.length > 0, coverage };
 }
 
 function linesOfMethod(method: ReadingMethod, figures: TakeFigures, setup: Setup | null): BudgetLine[] {

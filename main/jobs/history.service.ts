@@ -176,7 +176,8 @@ function takeActs(take: Take, check: CheckOfJob, settings: Settings): Told[] {
     willNotHold?.at ??
     take.startedAt;
   const says = `${check.name}, ${phase}: ${valueWords(take, check, settings)}`;
-  return [{ at, by: take.by, kind: 'reading', says, more: take.note, checkId }, ...misreads];
+  const more = [take.gauge ? `Read with ${take.gauge.tag}` : '', take.note].filter((each) => each !== '').join('; ');
+  return [{ at, by: take.by, kind: 'reading', says, more, checkId }, ...misreads];
 }
 
 function valueWords({ evaluation }: Take, check: CheckOfJob, settings: Settings): string {

@@ -71,6 +71,15 @@ describe('a take that names its gauge', () => {
     expect(take.evaluation.mean).toBe(27 * thou);
   });
 
+  test('is named in the history of the job, beside what was noted', async () => {
+    const { call, gauge, begin, read, job } = await atTheBench();
+    const gaugeId = await gauge('Lever 2', { kind: 'dial lever' });
+    await read(begin('Forward clearance', gaugeId, { note: 'drum on the bench' }), '4 23');
+    await read(begin('Direct clearance', null), '5 33');
+    const told = (await call('jobs.getHistory', { jobId: job.jobId })).filter(({ kind }) => kind === 'reading');
+    expect(told.map(({ more }) => more)).toEqual(['Read with Lever 2; drum on the bench', '']);
+  });
+
   test('without a stated error brings no line, and without a gauge the budget is as it was', async () => {
     const { gauge, begin, read } = await atTheBench();
     const plain = await read(begin('Forward clearance', null), '4 23');

@@ -140,6 +140,45 @@ describe('how sure a clearance by air is', () => {
   });
 });
 
+describe('a pressure with a gauge named', () => {
+  const pascals = 6894.757;
+  const gauge = { tag: 'Line 300', permittedError: 13_790, offSquareDegrees: 0 };
+  const read = (check: Check, amount: number, more = 1) =>
+    evaluateTake({
+      check,
+      method: check.method,
+      setup: null,
+      figures: { ...starting(check, check.method), gauge },
+      settings,
+      by: 'RA',
+      readings: Array.from({ length: more }, () => ({
+        spot: 1,
+        reading: { method: check.method === 'drop' ? 'drop' : 'direct', amount } as const,
+      })),
+      willNotHold: false,
+    });
+  const psi = { quantity: 'pressure', unit: 'psi', spots: 1 } as const;
+  const line = checkWith({ kind: 'range', low: 482_633, high: 620_528 }, { ...psi, method: 'direct' });
+
+  // 2 psi / √3 = 1.155 psi, and × 1.96 = 2.26: 75 psi is in from 70, 71 is not sure. A drop of two such readings is √2 of it.
+  test('is as sure as the gauge is good, and a drop less so by √2', () => {
+    const found = read(line, Math.round(75 * pascals));
+    expect(found.budget).toEqual([
+      { name: 'gauge permitted error', basis: 'Line 300', standardUncertainty: 13_790 / Math.sqrt(3), share: 1 },
+    ]);
+    expect((found.expanded ?? 0) / pascals).toBeCloseTo(2.263, 3);
+    expect([found.verdict.word, found.remarks]).toEqual(['in', []]);
+    const drop = checkWith({ kind: 'maximum', high: 68_948 }, { ...psi, method: 'drop' });
+    expect((read(drop, 20_684).expanded ?? 0) / pascals).toBeCloseTo(3.201, 3);
+  });
+
+  test('says which gauge would decide it', () => {
+    expect(read(line, Math.round(71 * pascals)).whatWouldDecide).toBe(
+      'If it stays there, a gauge good to ± 0.2 instead of ± 2 would decide it.',
+    );
+  });
+});
+
 describe('in, tight, loose or too close to call', () => {
   const words = (limits: Limits, typed: string, more: Partial<Check> = {}) => {
     const check = checkWith(limits, { spots: 1, ...more });
