@@ -14,6 +14,7 @@ import * as delivery from './0011-delivery.ts';
 import * as pictures from './0012-pictures.ts';
 import * as clutchFigures from './0013-clutch-figures.ts';
 import * as comebacks from './0014-comebacks.ts';
+import * as gaugeOfALine from './0015-gauge-of-a-line.ts';
 
 export { applicationId } from './0001-one-unit.ts';
 
@@ -32,4 +33,5 @@ export const migrations: Record<string, Migration> = {
   '0012-pictures': pictures,
   '0013-clutch-figures': clutchFigures,
   '0014-comebacks': comebacks,
+  '0015-gauge-of-a-line': gaugeOfALine,
 };

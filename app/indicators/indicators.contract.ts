@@ -22,6 +22,8 @@ const says = {
   stillFor_ms: z.int().min(200).max(5000),
   /** How often it is asked, or how often the practice gauge speaks. */
   every_ms: z.int().min(10).max(5000),
+  /** Which gauge of the register speaks here; takes read over the line name it. */
+  gaugeId: id.nullable().default(null),
 };
 
 export const lineSettings = z.discriminatedUnion('source', [

@@ -5,17 +5,21 @@ import type { Reading, Writing } from '../database/tables.ts';
 import type { GaugeLinesTable } from './indicators.tables.ts';
 
 export async function listLines(reading: Reading): Promise<GaugeLine[]> {
-  const rows = await reading.selectFrom('gauge_lines').selectAll().orderBy('gauge_line_id').execute();
+  const rows = await linesWithGauge(reading).orderBy('gauge_lines.gauge_line_id').execute();
   return rows.map(lineOfRow);
 }
 
 export async function findLine(reading: Reading, lineId: number): Promise<GaugeLine | undefined> {
-  const row = await reading
-    .selectFrom('gauge_lines')
-    .selectAll()
-    .where('gauge_line_id', '=', lineId)
-    .executeTakeFirst();
+  const row = await linesWithGauge(reading).where('gauge_lines.gauge_line_id', '=', lineId).executeTakeFirst();
   return row && lineOfRow(row);
+}
+
+function linesWithGauge(reading: Reading) {
+  return reading
+    .selectFrom('gauge_lines')
+    .leftJoin('line_gauges', 'line_gauges.gauge_line_id', 'gauge_lines.gauge_line_id')
+    .selectAll('gauge_lines')
+    .select('line_gauges.gauge_id');
 }
 
 export async function insertLine(writing: Writing, settings: LineSettings): Promise<number> {
@@ -24,11 +28,19 @@ export async function insertLine(writing: Writing, settings: LineSettings): Prom
     .values({ ...columnsOf(settings), is_retired: 0 })
     .returning('gauge_line_id')
     .executeTakeFirstOrThrow();
+  await setGauge(writing, gauge_line_id, settings);
   return gauge_line_id;
 }
 
 export async function changeLine(writing: Writing, lineId: number, settings: LineSettings): Promise<void> {
   await writing.updateTable('gauge_lines').set(columnsOf(settings)).where('gauge_line_id', '=', lineId).execute();
+  await setGauge(writing, lineId, settings);
+}
+
+async function setGauge(writing: Writing, lineId: number, { gaugeId }: LineSettings): Promise<void> {
+  await writing.deleteFrom('line_gauges').where('gauge_line_id', '=', lineId).execute();
+  if (gaugeId === null) return;
+  await writing.insertInto('line_gauges').values({ gauge_line_id: lineId, gauge_id: gaugeId }).execute();
 }
 
 export async function retireLine(writing: Writing, lineId: number): Promise<void> {
@@ -57,7 +69,9 @@ function columnsOf(settings: LineSettings) {
   };
 }
 
-function lineOfRow(row: Omit<GaugeLinesTable, 'gauge_line_id'> & { gauge_line_id: number }): GaugeLine {
+type LineRow = Omit<GaugeLinesTable, 'gauge_line_id'> & { gauge_line_id: number; gauge_id: number | null };
+
+function lineOfRow(row: LineRow): GaugeLine {
   const says = {
     lineId: row.gauge_line_id,
     isRetired: row.is_retired === 1,
@@ -69,6 +83,7 @@ function lineOfRow(row: Omit<GaugeLinesTable, 'gauge_line_id'> & { gauge_line_id
     stillWithin_steps: row.still_within_steps,
     stillFor_ms: row.still_for_ms,
     every_ms: row.every_ms,
+    gaugeId: row.gauge_id,
   };
   // The table's CHECK promises that a line has the columns of its source.
   if (row.source === 'practice') return { ...says, source: 'practice', practice: row.practice ?? 'steady' };

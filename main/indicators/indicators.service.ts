@@ -4,6 +4,7 @@ import { parsePattern } from '../../app/indicators/reading-pattern.ts';
 import { requestBytes } from '../../app/indicators/request-bytes.ts';
 import { accepted, found, Refused } from '../database/errors.ts';
 import type { Reading, Writing } from '../database/tables.ts';
+import { gaugeOnLine } from '../gauges/register.service.ts';
 import { getShop } from '../shop/shop.service.ts';
 import * as repository from './indicators.repository.ts';
 
@@ -48,6 +49,7 @@ async function assertSound(reading: Reading, settings: LineSettings, lineId: num
   if (others.some((line) => line.name === settings.name)) {
     throw new Refused('name', `There is already a line called ${settings.name}.`, 'name');
   }
+  if (settings.gaugeId !== null) await gaugeOnLine(reading, settings.gaugeId);
 }
 
 /** Keeps the trace beside its reading. What the practice gauge made up is kept in the demo shop only, marked. */

@@ -35,4 +35,13 @@ export interface ReadingTracesTable {
   air_nm: number | null;
 }
 
-export type IndicatorsTables = { gauge_lines: GaugeLinesTable; reading_traces: ReadingTracesTable };
+export interface LineGaugesTable {
+  gauge_line_id: number;
+  gauge_id: number;
+}
+
+export type IndicatorsTables = {
+  gauge_lines: GaugeLinesTable;
+  line_gauges: LineGaugesTable;
+  reading_traces: ReadingTracesTable;
+};

@@ -1154,6 +1154,11 @@ CREATE TABLE label_sizes (
   height_um integer not null check (height_um between 10000 and 300000)
 ) strict;
 
+CREATE TABLE line_gauges (
+  gauge_line_id integer primary key references gauge_lines,
+  gauge_id integer not null references gauges
+) strict;
+
 CREATE TABLE list_answers (
   list_answer_id integer primary key,
   job_id integer not null references jobs,

@@ -16,6 +16,7 @@ const says = {
   stillWithin_steps: 5,
   stillFor_ms: 500,
   every_ms: 50,
+  gaugeId: null,
 } as const;
 
 const serial = (path: string, other: Partial<Extract<LineSettings, { source: 'serial' }>> = {}): LineSettings => ({

@@ -10,11 +10,17 @@ test('a spot is read off the gauge by Enter, kept with its trace, and a line can
   const { checks } = await call('jobs.getJob', { jobId: job?.jobId });
   const checkId = checks.find(({ name }) => name === 'Forward clearance')?.checkId;
   const [line] = await call('indicators.listLines', {});
+  const gauges = await call('gauges.listGauges', {});
+  const dial = gauges.find(({ kind, isRetired }) => kind === 'dial plunger' && !isRetired);
+  const { lineId: practiceId, isRetired: _, ...settings } = line ?? { lineId: 0, isRetired: false };
+  await call('indicators.changeLine', { lineId: practiceId, settings: { ...settings, gaugeId: dial?.gaugeId } });
   const go = (path: string) => page.goto(new URL(`/#${path}`, page.url()).href);
 
   // The bench is told which gauge it reads, and its pedal by pressing it.
   await go('/lines');
   await page.getByRole('radio', { name: line?.name ?? '' }).press('Space');
+  // The line brings its gauge of the register, and what is to be known about it.
+  await expect(page.getByText(new RegExp(`^(It is )?${dial?.tag} `))).toBeVisible();
   await page.getByRole('button', { name: 'Bind a pedal by pressing it' }).press('Enter');
   await page.keyboard.press('g');
   await expect(page.getByText('g has its own meaning here')).toBeVisible();

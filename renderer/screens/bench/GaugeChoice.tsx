@@ -4,11 +4,14 @@ import { fits } from '../../../app/gauges/gauge-kinds.ts';
 import { standingWarning } from '../../../app/gauges/gauge-standing.ts';
 import type { Gauge } from '../../../app/gauges/register.contract.ts';
 import type { ReadingMethod } from '../../../app/specs/spec-sheet.ts';
+import { readLabelCode } from '../../../app/stock/label-code.ts';
 import { Notice } from '../../components/Notice.tsx';
 import { Select } from '../../components/Select.tsx';
+import { TextField } from '../../components/TextField.tsx';
 import { useRead } from '../../rpc/use-read.ts';
 import { useAtCheck } from './at-check.ts';
 import styles from './GaugeChoice.module.css';
+import { useBenchGauge } from './use-bench-gauge.ts';
 
 type Choice = {
   /** null: none is named. */
@@ -17,21 +20,24 @@ type Choice = {
   readonly choose: (gaugeId: number | null) => void;
 };
 
-/** Starts at the gauge that read this way last on this job. */
+/** Starts at the gauge of the line this bench reads, else at the one that read this way last on this job. */
 export function useGaugeChoice(method: ReadingMethod): Choice {
   const { job, check } = useAtCheck();
   const gauges = useRead('gauges.listGauges', {});
   const last = useRead('gauges.lastGauge', { jobId: job.jobId, method });
+  const line = useBenchGauge();
   const [chosen, choose] = useState<number | null | undefined>(undefined);
   const fitting = (gauges.data ?? []).filter((each) => !each.isRetired && fits(each.kind, method, check.quantity));
-  const wanted = chosen === undefined ? last.data?.gaugeId : chosen;
-  return { gaugeId: fitting.find(({ gaugeId }) => gaugeId === wanted)?.gaugeId ?? null, fitting, choose };
+  const known = (wanted: number | null | undefined) =>
+    fitting.find(({ gaugeId }) => gaugeId === wanted)?.gaugeId ?? null;
+  const usual = known(line?.gaugeId) ?? known(last.data?.gaugeId);
+  return { gaugeId: chosen === undefined ? usual : known(chosen), fitting, choose };
 }
 
 const none = 0;
 
-/** Nothing where the register holds no gauge that fits. */
-export function GaugeChoice({ choice }: { choice: Choice }) {
+/** Nothing where the register holds no gauge that fits. `scans` adds an entry for the label that stands on it. */
+export function GaugeChoice({ choice, scans = false }: { choice: Choice; scans?: boolean }) {
   const { gaugeId, fitting, choose } = choice;
   if (fitting.length === 0) return null;
   const gauge = fitting.find((each) => each.gaugeId === gaugeId);
@@ -47,7 +53,35 @@ export function GaugeChoice({ choice }: { choice: Choice }) {
         value={gaugeId ?? none}
         onChange={(id) => choose(id === none ? null : id)}
       />
+      {scans && <ScanEntry choice={choice} />}
       {warning && <Notice>{warning}</Notice>}
     </div>
+  );
+}
+
+/** A scanner types the code and presses Enter; a hand may do the same. */
+function ScanEntry({ choice: { fitting, choose } }: { choice: Choice }) {
+  const [typed, setTyped] = useState('');
+  const [refusal, refuse] = useState<string | null>(null);
+  const scanned = () => {
+    const code = readLabelCode(typed);
+    const gauge = code?.kind === 'gauge' ? fitting.find(({ gaugeId }) => gaugeId === code.gaugeId) : undefined;
+    if (gauge) choose(gauge.gaugeId);
+    setTyped(gauge ? '' : typed);
+    refuse(
+      gauge ? null : code?.kind === 'gauge' ? 'That gauge does not read this check.' : 'That is no gauge’s label.',
+    );
+  };
+  return (
+    <TextField
+      label="or scan its label"
+      value={typed}
+      onChange={(text) => {
+        setTyped(text);
+        refuse(null);
+      }}
+      onKeyDown={({ key }) => key === 'Enter' && scanned()}
+      refusal={refusal}
+    />
   );
 }

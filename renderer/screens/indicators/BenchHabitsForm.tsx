@@ -1,10 +1,13 @@
 // What this bench does hands-free: the gauge it reads, the pedal, the sounds, the way round the drum.
 import { useEffect, useState } from 'react';
+import { standingWarning } from '../../../app/gauges/gauge-standing.ts';
 import type { GaugeLine } from '../../../app/indicators/indicators.contract.ts';
 import { Button } from '../../components/Button.tsx';
 import { Checkbox } from '../../components/Checkbox.tsx';
+import { Notice } from '../../components/Notice.tsx';
 import { RadioGroup } from '../../components/RadioGroup.tsx';
 import { useBenchHabits } from '../../frame/bench-habits.ts';
+import { useRead } from '../../rpc/use-read.ts';
 import styles from './Lines.module.css';
 
 const none = 'none';
@@ -23,6 +26,7 @@ export function BenchHabitsForm({ lines }: { lines: readonly GaugeLine[] }) {
         value={chosen ? String(chosen.lineId) : none}
         onChange={(id) => keep({ lineId: id === none ? null : Number(id) })}
       />
+      {chosen?.gaugeId != null && <LineGauge gaugeId={chosen.gaugeId} />}
       <Pedal pedal={habits.pedal} keep={(pedal) => keep({ pedal })} />
       <RadioGroup
         label="Spots round the drum"
@@ -38,6 +42,15 @@ export function BenchHabitsForm({ lines }: { lines: readonly GaugeLine[] }) {
       </Checkbox>
     </>
   );
+}
+
+/** Which gauge of the register comes with the line, and a word of warning about a doubtful one. */
+function LineGauge({ gaugeId }: { gaugeId: number }) {
+  const gauges = useRead('gauges.listGauges', {});
+  const gauge = gauges.data?.find((each) => each.gaugeId === gaugeId);
+  if (!gauge) return null;
+  const warning = standingWarning(gauge.tag, gauge.standing);
+  return warning === null ? <p>It is {gauge.tag} of the register.</p> : <Notice>{warning}</Notice>;
 }
 
 /** These keys keep their own meaning; letters and figures are the bench's. */

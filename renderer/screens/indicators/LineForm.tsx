@@ -5,6 +5,7 @@ import { Button } from '../../components/Button.tsx';
 import { Checkbox } from '../../components/Checkbox.tsx';
 import { RadioGroup } from '../../components/RadioGroup.tsx';
 import { Refusal } from '../../components/Refusal.tsx';
+import { Select } from '../../components/Select.tsx';
 import { TextField } from '../../components/TextField.tsx';
 import { FailureSentence } from '../../frame/FailureSentence.tsx';
 import { useOpenShop } from '../../frame/open-shop.ts';
@@ -36,7 +37,7 @@ export function LineForm({ line, source, onDone }: LineFormProps) {
   };
   // A change is refused about a field of its settings, a new line about the field itself.
   const about = (field: string) => refusalAbout(field, failure) ?? refusalAbout(`settings.${field}`, failure);
-  const entry = (field: Exclude<keyof LineDraft, 'isReversed'>, sent: string = field) => ({
+  const entry = (field: Exclude<keyof LineDraft, 'isReversed' | 'gaugeId'>, sent: string = field) => ({
     value: typed[field],
     onChange: (text: string) => draft.change({ ...typed, [field]: text }),
     refusal: about(sent),
@@ -97,6 +98,11 @@ export function LineForm({ line, source, onDone }: LineFormProps) {
           It counts down when the plate goes up
         </Checkbox>
       )}
+      <GaugeEntry
+        value={typed.gaugeId}
+        onChange={(gaugeId) => draft.change({ ...typed, gaugeId })}
+        refusal={about('gaugeId')}
+      />
       <FailureSentence error={failure} />
       <div className={styles.acts}>
         <Button type="submit" kind="filled">
@@ -130,5 +136,29 @@ function PortEntry({ value, onChange, refusal }: PortEntryProps) {
         {ports.data?.length === 0 && <p className="small quiet">No serial port is plugged in now.</p>}
       </div>
     </div>
+  );
+}
+
+const noGauge = 0;
+
+type GaugeEntryProps = { value: number | null; onChange: (gaugeId: number | null) => void; refusal: string | null };
+
+/** Nothing where the register holds no gauge of lengths in use. */
+function GaugeEntry({ value, onChange, refusal }: GaugeEntryProps) {
+  const gauges = useRead('gauges.listGauges', {});
+  const fitting = (gauges.data ?? []).filter((each) => !each.isRetired && each.quantity === 'length');
+  if (fitting.length === 0) return null;
+  return (
+    <Select
+      label="Gauge of the register"
+      hint="What is read over this line names it, and its permitted error counts."
+      options={[
+        { id: noGauge, words: 'none named' },
+        ...fitting.map((each) => ({ id: each.gaugeId, words: each.tag })),
+      ]}
+      value={value ?? noGauge}
+      onChange={(id) => onChange(id === noGauge ? null : id)}
+      refusal={refusal}
+    />
   );
 }

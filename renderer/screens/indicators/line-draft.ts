@@ -21,6 +21,7 @@ export type LineDraft = {
   readonly stopBits: '1' | '2';
   readonly request: string;
   readonly practice: PracticeKind;
+  readonly gaugeId: number | null;
 };
 
 const usual: LineDraft = {
@@ -39,6 +40,7 @@ const usual: LineDraft = {
   stopBits: '1',
   request: '',
   practice: 'steady',
+  gaugeId: null,
 };
 
 /** A new line begins with what is usual, a known one with what it has. */
@@ -58,6 +60,7 @@ export function draftOf(line: GaugeLine | null, source: LineSettings['source'], 
     stillWithin: String(line.stillWithin_steps),
     stillFor: String(line.stillFor_ms),
     every: String(line.every_ms),
+    gaugeId: line.gaugeId,
   };
   if (line.source === 'practice') return { ...usual, ...says, practice: line.practice };
   const { path, baudRate, dataBits, parity, stopBits, request } = line;
@@ -90,6 +93,7 @@ export function settingsOf(
     stillWithin_steps: whole(draft.stillWithin),
     stillFor_ms: whole(draft.stillFor),
     every_ms: whole(draft.every),
+    gaugeId: draft.gaugeId,
   };
   if (source === 'practice') return { settings: { source, ...says, practice: draft.practice }, refusal: null };
   const settings: LineSettings = {
