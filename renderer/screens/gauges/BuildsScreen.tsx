@@ -8,6 +8,7 @@ import { Disclosure } from '../../components/Disclosure.tsx';
 import { EmptyState } from '../../components/EmptyState.tsx';
 import { Select } from '../../components/Select.tsx';
 import { Cell, ColumnHead, RowHead, Table } from '../../components/Table.tsx';
+import { GaugesTabs } from '../../frame/GaugesTabs.tsx';
 import { Loaded } from '../../frame/Loaded.tsx';
 import { useOpenShop } from '../../frame/open-shop.ts';
 import { PageHead } from '../../frame/PageHead.tsx';
@@ -15,7 +16,6 @@ import { useRead } from '../../rpc/use-read.ts';
 import { amountWords, type ShopWords } from '../../text/amount-words.ts';
 import { sayDay } from '../../text/say-date.ts';
 import styles from './Gauges.module.css';
-import { GaugesTabs } from './GaugesTabs.tsx';
 
 type Charted = Output<'gauges.chartCheck'>;
 

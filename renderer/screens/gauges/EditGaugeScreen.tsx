@@ -10,6 +10,7 @@ import { Select } from '../../components/Select.tsx';
 import { TextField } from '../../components/TextField.tsx';
 import { useAtBench } from '../../frame/at-bench.ts';
 import { FailureSentence } from '../../frame/FailureSentence.tsx';
+import { GaugesTabs } from '../../frame/GaugesTabs.tsx';
 import { Loaded } from '../../frame/Loaded.tsx';
 import { useOpenShop } from '../../frame/open-shop.ts';
 import { PageHead } from '../../frame/PageHead.tsx';
@@ -18,7 +19,6 @@ import { useRead } from '../../rpc/use-read.ts';
 import { useWrite } from '../../rpc/use-write.ts';
 import { useDraft } from '../../text/use-draft.ts';
 import styles from './Gauges.module.css';
-import { GaugesTabs } from './GaugesTabs.tsx';
 import { blankGauge, draftOf, type GaugeDraft, gaugeOf, refusalsOf } from './gauge-draft.ts';
 import { useGaugeWords } from './use-gauge-words.ts';
 

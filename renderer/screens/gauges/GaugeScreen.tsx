@@ -10,6 +10,7 @@ import { Notice } from '../../components/Notice.tsx';
 import { Cell, ColumnHead, RowHead, Table } from '../../components/Table.tsx';
 import { useAtBench } from '../../frame/at-bench.ts';
 import { FailureSentence } from '../../frame/FailureSentence.tsx';
+import { GaugesTabs } from '../../frame/GaugesTabs.tsx';
 import { LinkKey } from '../../frame/LinkKey.tsx';
 import { Loaded } from '../../frame/Loaded.tsx';
 import { PageHead } from '../../frame/PageHead.tsx';
@@ -19,7 +20,6 @@ import { useWrite } from '../../rpc/use-write.ts';
 import { sayBusinessDay } from '../../text/part-words.ts';
 import { GaugeCheckForm } from './GaugeCheckForm.tsx';
 import styles from './Gauges.module.css';
-import { GaugesTabs } from './GaugesTabs.tsx';
 import { isDoubtful, standingWords } from './standing-words.ts';
 import { type GaugeWords, useGaugeWords } from './use-gauge-words.ts';
 
@@ -68,6 +68,9 @@ function GaugePage({ gauge }: { gauge: KnownGauge }) {
         )}
         <LinkKey to="/gauges/$gaugeId/edit" params={{ gaugeId }} keyHint="E">
           Edit
+        </LinkKey>
+        <LinkKey to="/stock/labels" search={{ of: `gauge:${gaugeId}` }}>
+          Print its label
         </LinkKey>
         <RetireKey gauge={gauge} />
       </div>

@@ -5,13 +5,13 @@ import type { Gauge } from '../../../app/gauges/register.contract.ts';
 import { Disclosure } from '../../components/Disclosure.tsx';
 import { EmptyState } from '../../components/EmptyState.tsx';
 import { Cell, ColumnHead, RowHead, Table } from '../../components/Table.tsx';
+import { GaugesTabs } from '../../frame/GaugesTabs.tsx';
 import { LinkKey } from '../../frame/LinkKey.tsx';
 import { Loaded } from '../../frame/Loaded.tsx';
 import { PageHead } from '../../frame/PageHead.tsx';
 import { useLetterKey } from '../../frame/use-letter-key.ts';
 import { useRead } from '../../rpc/use-read.ts';
 import styles from './Gauges.module.css';
-import { GaugesTabs } from './GaugesTabs.tsx';
 import { isDoubtful, standingWords } from './standing-words.ts';
 import { useGaugeWords } from './use-gauge-words.ts';
 

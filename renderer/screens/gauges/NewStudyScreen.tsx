@@ -14,6 +14,7 @@ import { TextArea } from '../../components/TextArea.tsx';
 import { TextField } from '../../components/TextField.tsx';
 import { useAtBench } from '../../frame/at-bench.ts';
 import { FailureSentence } from '../../frame/FailureSentence.tsx';
+import { GaugesTabs } from '../../frame/GaugesTabs.tsx';
 import { useOpenShop } from '../../frame/open-shop.ts';
 import { PageHead } from '../../frame/PageHead.tsx';
 import { Refused, refusalAbout } from '../../rpc/failures.ts';
@@ -21,7 +22,6 @@ import { useRead } from '../../rpc/use-read.ts';
 import { useWrite } from '../../rpc/use-write.ts';
 import { useDraft } from '../../text/use-draft.ts';
 import styles from './Gauges.module.css';
-import { GaugesTabs } from './GaugesTabs.tsx';
 import { methodNames } from './method-words.ts';
 
 type StudyDraft = {

@@ -4,6 +4,7 @@ import { useCallback } from 'react';
 import type { StudyHead } from '../../../app/gauges/studies.contract.ts';
 import { EmptyState } from '../../components/EmptyState.tsx';
 import { Cell, ColumnHead, RowHead, Table } from '../../components/Table.tsx';
+import { GaugesTabs } from '../../frame/GaugesTabs.tsx';
 import { LinkKey } from '../../frame/LinkKey.tsx';
 import { Loaded } from '../../frame/Loaded.tsx';
 import { PageHead } from '../../frame/PageHead.tsx';
@@ -11,7 +12,6 @@ import { useLetterKey } from '../../frame/use-letter-key.ts';
 import { useRead } from '../../rpc/use-read.ts';
 import { sayDay } from '../../text/say-date.ts';
 import styles from './Gauges.module.css';
-import { GaugesTabs } from './GaugesTabs.tsx';
 import { methodNames } from './method-words.ts';
 
 export function StudiesScreen() {

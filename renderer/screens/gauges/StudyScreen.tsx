@@ -8,6 +8,7 @@ import { Notice } from '../../components/Notice.tsx';
 import { TextField } from '../../components/TextField.tsx';
 import { useAtBench } from '../../frame/at-bench.ts';
 import { FailureSentence } from '../../frame/FailureSentence.tsx';
+import { GaugesTabs } from '../../frame/GaugesTabs.tsx';
 import { Loaded } from '../../frame/Loaded.tsx';
 import { useOpenShop } from '../../frame/open-shop.ts';
 import { PageHead } from '../../frame/PageHead.tsx';
@@ -16,7 +17,6 @@ import { useRead } from '../../rpc/use-read.ts';
 import { useWrite } from '../../rpc/use-write.ts';
 import { useDraft } from '../../text/use-draft.ts';
 import styles from './Gauges.module.css';
-import { GaugesTabs } from './GaugesTabs.tsx';
 import { methodWords } from './method-words.ts';
 import { StudyResults } from './StudyResults.tsx';
 

@@ -4,6 +4,7 @@ import type { Output } from '../../../app/contract/contract.ts';
 import type { TouchedTake } from '../../../app/gauges/touched.contract.ts';
 import { EmptyState } from '../../components/EmptyState.tsx';
 import { Cell, ColumnHead, RowHead, Table } from '../../components/Table.tsx';
+import { GaugesTabs } from '../../frame/GaugesTabs.tsx';
 import { LinkKey } from '../../frame/LinkKey.tsx';
 import { Loaded } from '../../frame/Loaded.tsx';
 import { PageHead } from '../../frame/PageHead.tsx';
@@ -11,7 +12,6 @@ import { useRead } from '../../rpc/use-read.ts';
 import { sayBusinessDay } from '../../text/part-words.ts';
 import { sayDay } from '../../text/say-date.ts';
 import styles from './Gauges.module.css';
-import { GaugesTabs } from './GaugesTabs.tsx';
 import { type GaugeWords, useGaugeWords } from './use-gauge-words.ts';
 
 type Touched = Output<'gauges.listTouched'>;

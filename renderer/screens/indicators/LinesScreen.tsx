@@ -4,6 +4,7 @@ import type { GaugeLine } from '../../../app/indicators/indicators.contract.ts';
 import { Button } from '../../components/Button.tsx';
 import { FormSection } from '../../components/FormSection.tsx';
 import { FailureSentence } from '../../frame/FailureSentence.tsx';
+import { GaugesTabs } from '../../frame/GaugesTabs.tsx';
 import { LinkKey } from '../../frame/LinkKey.tsx';
 import { Loaded } from '../../frame/Loaded.tsx';
 import { useOpenShop } from '../../frame/open-shop.ts';
@@ -20,15 +21,8 @@ export function LinesScreen() {
   const { isDemo } = useOpenShop();
   return (
     <>
-      <PageHead
-        title="Gauges on a line"
-        acts={
-          <>
-            <LinkKey to="/gauges">Register</LinkKey>
-            <LinkKey to="/bench">To the bench</LinkKey>
-          </>
-        }
-      />
+      <GaugesTabs />
+      <PageHead title="Gauges on a line" acts={<LinkKey to="/bench">To the bench</LinkKey>} />
       <Loaded read={lines}>
         {(all) => {
           const used = all.filter((line) => !line.isRetired);

@@ -1,5 +1,5 @@
-// The head of every screen in the Gauges place: which side of the gauges one looks at.
-import { PlaceTabs } from '../../frame/PlaceTabs.tsx';
+// The head of every screen in the Gauges place, whose lines are a room of their own: which side of the gauges one looks at.
+import { PlaceTabs } from './PlaceTabs.tsx';
 
 const sides = [
   { path: '/gauges', name: 'Register', holds: /^\/gauges(\/new|\/\d+.*|\/touched.*)?$/ },
