@@ -31,17 +31,18 @@ export class FleetQuestions {
   }
 
   /** Ends the question that runs, and asks this one. */
-  async ask(shop: Pick<OpenShop, 'file' | 'clock'>, selection: FleetSelection): Promise<FleetAnswer> {
+  ask(shop: Pick<OpenShop, 'file' | 'clock'>, selection: FleetSelection): Promise<FleetAnswer> {
     this.#end(new Refused('overtaken', 'Another question was asked meanwhile.'));
-    if (this.#worker?.file !== shop.file) await this.#startOn(shop.file);
+    // At once, so that two windows that ask in one moment share one worker.
+    const { thread } = this.#worker?.file === shop.file ? this.#worker : this.#startOn(shop.file);
     this.#questions += 1;
     const question = this.#questions;
     Atomics.store(this.#wanted, 0, question);
     const message: ToFleetWorker = { question, selection, at: shop.clock() };
     return new Promise((answered, failed) => {
       this.#running = { question, answered, failed };
-      this.#worker?.thread.ref();
-      this.#worker?.thread.postMessage(message);
+      thread.ref();
+      thread.postMessage(message);
     });
   }
 
@@ -64,13 +65,14 @@ export class FleetQuestions {
     return () => this.#listeners.delete(listener);
   }
 
-  async #startOn(file: string): Promise<void> {
-    await this.leave();
+  #startOn(file: string): { readonly thread: Worker; readonly file: string } {
+    void this.leave();
     const thread = new Worker(script, { workerData: { file, wanted: this.#wanted } });
     thread.on('message', (message: FromFleetWorker) => this.#hear(message));
     thread.on('error', (thrown) => this.#lose(thread, thrown));
     thread.on('exit', () => this.#lose(thread, new Error('the worker of the fleet stopped by itself')));
     this.#worker = { thread, file };
+    return this.#worker;
   }
 
   #hear(message: FromFleetWorker): void {
