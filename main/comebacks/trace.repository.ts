@@ -41,7 +41,8 @@ export async function nearestBuilds(
     reading
       .selectFrom('builds_as_delivered')
       .select('job_id')
-      .where('family_id', '=', of.familyId)
+      // The plus keeps SQLite walking along the jobs from this one, instead of sorting all of the family.
+      .where(sql<boolean>`+family_id = ${of.familyId}`)
       .where('job_id', compare, of.jobId)
       .where('job_id', '<>', of.returnJobId)
       .where(sql<boolean>`${extentOf(sql.ref('builds_as_delivered.job_id'))} is ${extentOf(sql.val(of.jobId))}`)
