@@ -1,4 +1,5 @@
 // Calls over HTTP to the host that served this page, and one stream of what it tells.
+import type { FleetProgress } from '../../app/comebacks/fleet-progress.ts';
 import type { Reply } from '../../app/contract/reply.ts';
 import type { LineNews } from '../../app/indicators/line-news.ts';
 import { ShutOut } from './failures.ts';
@@ -27,13 +28,15 @@ export const overHttp: Transport = {
     return reply as Reply<unknown>;
   },
 
-  subscribe(what: 'changed' | 'gauge', listener: ((news: LineNews) => void) | (() => void)) {
-    return what === 'changed' ? hear(changed, listener as () => void) : hear(gauge, listener);
+  subscribe(what: 'changed' | 'gauge' | 'fleet', listener: (news: never) => void) {
+    const listeners: Record<typeof what, Set<(news: never) => void>> = { changed, gauge, fleet };
+    return hear(listeners[what], listener);
   },
 };
 
 const changed = new Set<() => void>();
 const gauge = new Set<(news: LineNews) => void>();
+const fleet = new Set<(progress: FleetProgress) => void>();
 
 /** One stream for everything that is told: a browser opens only a few to one host. */
 let events: EventSource | null = null;
@@ -43,7 +46,7 @@ function hear<Listener>(listeners: Set<Listener>, listener: Listener): () => voi
   if (events === null) open();
   return () => {
     listeners.delete(listener);
-    if (changed.size + gauge.size > 0) return;
+    if (changed.size + gauge.size + fleet.size > 0) return;
     events?.close();
     events = null;
   };
@@ -71,6 +74,10 @@ function open(): void {
   stream.addEventListener('gauge', ({ data }: MessageEvent<string>) => {
     const news: LineNews = JSON.parse(data);
     for (const listener of gauge) listener(news);
+  });
+  stream.addEventListener('fleet', ({ data }: MessageEvent<string>) => {
+    const progress: FleetProgress = JSON.parse(data);
+    for (const listener of fleet) listener(progress);
   });
 }
 

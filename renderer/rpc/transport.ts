@@ -1,4 +1,5 @@
 // The two ways a call travels: through the desktop window's preload, or over HTTP to the host that served this page.
+import type { FleetProgress } from '../../app/comebacks/fleet-progress.ts';
 import type { Reply } from '../../app/contract/reply.ts';
 import type { LineNews } from '../../app/indicators/line-news.ts';
 import { overHttp } from './over-http.ts';
@@ -8,10 +9,14 @@ export type Transport = {
   readonly subscribe: Subscribe;
 };
 
-/** Calls `listener` whenever something was written, by anybody, or with what a gauge says. Gives back what ends it. */
+/**
+ * Calls `listener` whenever something was written, by anybody, with what a gauge says, or with how far a question about
+ * the fleet is. Gives back what ends it.
+ */
 type Subscribe = {
   (what: 'changed', listener: () => void): () => void;
   (what: 'gauge', listener: (news: LineNews) => void): () => void;
+  (what: 'fleet', listener: (progress: FleetProgress) => void): () => void;
 };
 
 declare global {

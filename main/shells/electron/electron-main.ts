@@ -42,11 +42,12 @@ async function start(): Promise<void> {
     }
     return dispatch(desk, method as Parameters<typeof dispatch>[1], input);
   });
-  const tell = (what: 'changed' | 'gauge', news?: unknown) => {
+  const tell = (what: 'changed' | 'gauge' | 'fleet', news?: unknown) => {
     for (const window of BrowserWindow.getAllWindows()) window.webContents.send(what, news);
   };
   desk.onChange(() => tell('changed'));
   desk.lines.onNews((news) => tell('gauge', news));
+  desk.fleet.onProgress((news) => tell('fleet', news));
   const stopWatching = desk.watchOthers(1000);
   app.on('will-quit', () => {
     stopWatching();

@@ -86,6 +86,7 @@ export async function startHost(desk: Desk, rendererFolder: string, port = 0): P
     const stops = [
       desk.onChange(() => response.write('event: changed\ndata: \n\n')),
       desk.lines.onNews((news) => response.write(`event: gauge\ndata: ${JSON.stringify(news)}\n\n`)),
+      desk.fleet.onProgress((news) => response.write(`event: fleet\ndata: ${JSON.stringify(news)}\n\n`)),
     ];
     request.on('close', () => stops.map((stop) => stop()));
   }
