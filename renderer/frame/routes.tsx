@@ -8,6 +8,7 @@ import { ClutchScreen } from '../screens/clutch/ClutchScreen.tsx';
 import { CallListPaperScreen } from '../screens/comebacks/CallListPaperScreen.tsx';
 import { CameBackScreen } from '../screens/comebacks/CameBackScreen.tsx';
 import { ComebackScreen } from '../screens/comebacks/ComebackScreen.tsx';
+import { FleetScreen } from '../screens/comebacks/FleetScreen.tsx';
 import { LogComebackScreen } from '../screens/comebacks/LogComebackScreen.tsx';
 import { SharingScreen } from '../screens/comebacks/SharingScreen.tsx';
 import { sharedAt } from '../screens/comebacks/shared-address.ts';
@@ -305,6 +306,7 @@ const comeback = createRoute({
   component: () => <ComebackScreen comebackId={Number(comeback.useParams().comebackId)} />,
 });
 
+const fleet = createRoute({ getParentRoute: () => root, path: '/comebacks/fleet', component: FleetScreen });
 const whoToCall = createRoute({ getParentRoute: () => root, path: '/comebacks/calls', component: WhoToCallScreen });
 const callListPaper = createRoute({
   getParentRoute: () => root,
@@ -419,6 +421,7 @@ export const router = createRouter({
     platesOfOutline,
     measureBox,
     comebacks,
+    fleet,
     logComeback,
     comeback,
     whoToCall,

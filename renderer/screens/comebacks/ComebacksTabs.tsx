@@ -3,6 +3,7 @@ import { PlaceTabs } from '../../frame/PlaceTabs.tsx';
 
 const sides = [
   { path: '/comebacks', name: 'Came back', holds: /^\/comebacks(\/new|\/\d+.*)?$/ },
+  { path: '/comebacks/fleet', name: 'Fleet', holds: /^\/comebacks\/fleet/ },
   { path: '/comebacks/calls', name: 'Who to call', holds: /^\/comebacks\/(calls|sharing)/ },
 ];
 
