@@ -46,6 +46,7 @@ export default defineConfig({
         serve: here('shells/headless/serve.ts'),
         'paint-paper.worker': here('workers/paint-paper.worker.ts'),
         'fleet.worker': here('workers/fleet.worker.ts'),
+        'plan-unit.worker': here('workers/plan-unit.worker.ts'),
       },
       output: { entryFileNames: '[name].js', chunkFileNames: '[name].js' },
     },

@@ -6,7 +6,6 @@ import { brokenRules, ruleSentence } from '../../app/packs/placement.ts';
 import { slotName } from '../../app/packs/slot-name.ts';
 import { planSwaps as plan } from '../../app/packs/swap-plan.ts';
 import type { PackToPlan } from '../../app/packs/swap-search.ts';
-import { planUnit as planAll, type UnitObjective } from '../../app/packs/unit-plan.ts';
 import { formatLength } from '../../app/quantities/format-amount.ts';
 import { boundsOf } from '../../app/readings/judge-take.ts';
 import type { Settings } from '../../app/shop/shop.contract.ts';
@@ -89,8 +88,8 @@ export async function planSwaps(reading: Reading, input: { jobId: number; packId
   return accepted(plan(await packToPlan(reading, input)));
 }
 
-/** The packs that are mocked up and whose check is not settled, planned at once; null where there is none. */
-export async function planUnit(reading: Reading, { jobId, objective }: { jobId: number; objective: UnitObjective }) {
+/** The packs that are mocked up and whose check is not settled, in the order of their checks. */
+export async function packsOfUnit(reading: Reading, jobId: number): Promise<PackToPlan[]> {
   const job = await getJob(reading, { jobId });
   const open = job.checks.filter(
     ({ checkId, packId }) =>
@@ -99,7 +98,7 @@ export async function planUnit(reading: Reading, { jobId, objective }: { jobId: 
   );
   const asked: PackToPlan[] = [];
   for (const { packId } of open) if (packId !== null) asked.push(await packToPlan(reading, { jobId, packId }));
-  return asked.length === 0 ? null : planAll(asked, objective);
+  return asked;
 }
 
 async function packToPlan(reading: Reading, input: { jobId: number; packId: number }): Promise<PackToPlan> {

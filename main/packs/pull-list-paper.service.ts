@@ -1,11 +1,12 @@
-// The pull list of a unit on paper: planned in one view of the file, then painted outside of it.
+// The pull list of a unit on paper: read in one view of the file, planned and painted outside of it.
 import type { UnitObjective } from '../../app/packs/unit-plan.ts';
 import { pullListPaper } from '../../app/papers/pull-list.ts';
 import type { OpenShop } from '../database/open-shop.ts';
 import { getJob } from '../jobs/ticket.service.ts';
 import { getSettings } from '../shop/shop.service.ts';
 import { paintInWorker } from '../workers/paint-paper.ts';
-import { planUnit } from './packs.service.ts';
+import { packsOfUnit } from './packs.service.ts';
+import { planPacks } from './unit-plan.service.ts';
 
 export async function printPullList(
   shop: OpenShop,
@@ -17,7 +18,7 @@ export async function printPullList(
   },
 ): Promise<{ fileName: string; pdfBase64: string }> {
   const printedOn = shop.clock().slice(0, 10);
-  const facts = await shop.read(async (reading) => {
+  const { asked, ...facts } = await shop.read(async (reading) => {
     const settings = await getSettings(reading);
     const job = await getJob(reading, input);
     const paper = input.paper ?? settings.paper;
@@ -30,10 +31,11 @@ export async function printPullList(
       caseTag: job.caseTag,
       family: job.unit.familyName,
       printedOn,
-      plan: await planUnit(reading, input),
+      asked: await packsOfUnit(reading, input.jobId),
       way: input.way,
     };
   });
-  const pdf = await paintInWorker(pullListPaper(facts));
+  const plan = await planPacks(asked, input.objective);
+  const pdf = await paintInWorker(pullListPaper({ ...facts, plan }));
   return { fileName: `job ${facts.jobNumber} pull list.pdf`, pdfBase64: pdf.toString('base64') };
 }

@@ -1,6 +1,5 @@
 // What to swap in every open pack of a unit at once, and the list of plates to pull for it.
 import { Link, useNavigate } from '@tanstack/react-router';
-import { useState } from 'react';
 import type { Job } from '../../../app/jobs/jobs.contract.ts';
 import { chanceWords } from '../../../app/packs/chance-words.ts';
 import type { SwapOption, UnitPlan } from '../../../app/packs/packs.contract.ts';
@@ -8,6 +7,7 @@ import { type PulledPlate, pullList } from '../../../app/packs/pull-list.ts';
 import { formatLength } from '../../../app/quantities/format-amount.ts';
 import { RadioGroup } from '../../components/RadioGroup.tsx';
 import { Cell, ColumnHead, RowHead, Table } from '../../components/Table.tsx';
+import { useKeptView } from '../../frame/kept-view.ts';
 import { Loaded } from '../../frame/Loaded.tsx';
 import { useOpenShop } from '../../frame/open-shop.ts';
 import { useRead } from '../../rpc/use-read.ts';
@@ -27,8 +27,11 @@ export function UnitSwapsScreen({ jobId }: { jobId: number }) {
 
 function SwapsOfUnit({ job }: { job: Job }) {
   const navigate = useNavigate();
-  const [objective, setObjective] = useState<Objective>('sum');
-  const [chosen, setWay] = useState<Way | null>(null);
+  const { file } = useOpenShop();
+  const view = `swaps of job ${job.jobId}, ${file}`;
+  // Kept for the way back from the pull list.
+  const [objective, setObjective] = useKeptView<Objective>(`${view}: objective`, 'sum');
+  const [chosen, setWay] = useKeptView<Way | null>(`${view}: way`, null);
   const plan = useRead('packs.planUnit', { jobId: job.jobId, objective });
   const back = () => void navigate({ to: '/bench', search: { unit: job.jobId } });
   const print = () =>
