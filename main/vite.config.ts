@@ -44,6 +44,7 @@ export default defineConfig({
       input: {
         'electron-main': here('shells/electron/electron-main.ts'),
         serve: here('shells/headless/serve.ts'),
+        'backups.worker': here('workers/backups.worker.ts'),
         'paint-paper.worker': here('workers/paint-paper.worker.ts'),
         'fleet.worker': here('workers/fleet.worker.ts'),
         'plan-unit.worker': here('workers/plan-unit.worker.ts'),

@@ -1,5 +1,6 @@
 // What the renderer may ask of main, and nothing else. Each room brings its own methods; this file only joins them.
 import type { z } from 'zod';
+import { backupsContract } from '../backups/backups.contract.ts';
 import { clutchContract } from '../clutch/clutch.contract.ts';
 import { comebacksContract } from '../comebacks/comebacks.contract.ts';
 import { customersContract } from '../customers/customers.contract.ts';
@@ -16,6 +17,7 @@ import { unitsContract } from '../units/units.contract.ts';
 
 export const contract = {
   ...shopContract,
+  ...backupsContract,
   ...customersContract,
   ...unitsContract,
   ...specsContract,

@@ -1,6 +1,6 @@
 // The shop itself: which file is open, who works here, and the settings every reading leans on.
 import { z } from 'zod';
-import { done, id, instant, length_nm, line, nothing, requiredLine } from '../contract/fields.ts';
+import { done, id, length_nm, line, nothing, requiredLine } from '../contract/fields.ts';
 import { read, write } from '../contract/method.ts';
 import { exportContract } from './export.contract.ts';
 import { findContract } from './find.contract.ts';
@@ -45,13 +45,17 @@ export const settings = z.strictObject({
 });
 
 export const shopState = z.discriminatedUnion('open', [
-  z.strictObject({ open: z.literal(false), folder: z.string(), hasShopFile: z.boolean() }),
+  z.strictObject({
+    open: z.literal(false),
+    folder: z.string(),
+    hasShopFile: z.boolean(),
+    /** Why the shop file that is here could not be opened; null: it was not tried, or there is none. */
+    trouble: z.strictObject({ code: z.string(), message: z.string(), file: z.string() }).nullable(),
+  }),
   z.strictObject({
     open: z.literal(true),
     folder: z.string(),
     file: z.string(),
-    backupFolder: z.string(),
-    lastBackupAt: instant.nullable(),
     hasShopFile: z.boolean(),
     isDemo: z.boolean(),
     settings,
@@ -86,11 +90,6 @@ export const shopContract = {
     'somebody no longer works here; what they did stays',
     z.strictObject({ personId: id }),
     done,
-  ),
-  'shop.backUp': write(
-    'copy the shop file, whole and checked, into the backup folder',
-    nothing,
-    z.strictObject({ file: z.string() }),
   ),
 } as const;
 

@@ -1,12 +1,11 @@
 // A shop file, opened: refused if it is not ours or newer, backed up before it is migrated, checked, then lent out
 // one transaction at a time.
 import { existsSync, readFileSync, statSync } from 'node:fs';
-import { dirname, join } from 'node:path';
 import type Sqlite from 'better-sqlite3';
 import { type Kysely, sql } from 'kysely';
 import { applicationId, migrations } from '../../migrations/index.ts';
 import type { Clock } from '../ports/clock.ts';
-import { backUp } from './back-up.ts';
+import { backUp, backupFolderOf } from './back-up.ts';
 import { openConnection, queriesOn } from './connection.ts';
 import { StorageError } from './errors.ts';
 import { migrate } from './migrate.ts';
@@ -14,7 +13,6 @@ import type { Reading, Tables, Writing } from './tables.ts';
 
 export type OpenShop = {
   readonly file: string;
-  readonly backupFolder: string;
   readonly clock: Clock;
   /** Runs `act` on one unchanging view of the file. */
   read<T>(act: (reading: Reading) => Promise<T>): Promise<T>;
@@ -27,8 +25,6 @@ export type OpenShop = {
    * When somebody else wrote meanwhile, what was read no longer holds and the act runs anew.
    */
   writeAfterReading<T>(act: (writing: Writing) => Promise<T>): Promise<T>;
-  /** Copies the file, whole and checked, into the backup folder. */
-  backUp(): Promise<string>;
   /** True once after another process wrote to the file. */
   wasWrittenElsewhere(): boolean;
   close(): Promise<void>;
@@ -44,7 +40,6 @@ export async function openShop(
   clock: Clock,
   history = migrations,
 ): Promise<OpenShop> {
-  const backupFolder = join(dirname(file), 'backups');
   // Each migration sets `user_version` to its own number.
   const newestSchema = Object.keys(history).length;
   const schema = existsSync(file) ? schemaOf(file, newestSchema) : 0;
@@ -58,11 +53,11 @@ export async function openShop(
   try {
     const database = queriesOn(connection);
     if (mode === 'write' && schema < newestSchema) {
-      if (schema > 0) await backUp(connection, backupFolder, clock());
+      if (schema > 0) await backUp(connection, backupFolderOf(file), clock(), { isPinned: true });
       await migrate(database, history);
     }
     assertSound(connection);
-    return lend(connection, database, backupFolder, clock);
+    return lend(connection, database, clock);
   } catch (thrown) {
     connection.close();
     throw thrown;
@@ -105,12 +100,11 @@ function assertSound(connection: Sqlite.Database): void {
   }
 }
 
-function lend(connection: Sqlite.Database, database: Kysely<Tables>, backupFolder: string, clock: Clock): OpenShop {
+function lend(connection: Sqlite.Database, database: Kysely<Tables>, clock: Clock): OpenShop {
   // Changes only when another connection writes.
   let seenVersion = connection.pragma('data_version', { simple: true });
   return {
     file: connection.name,
-    backupFolder,
     clock,
     read: (act) => inside(connection, database, 'begin', act),
     readApart: async (act) => {
@@ -137,7 +131,6 @@ function lend(connection: Sqlite.Database, database: Kysely<Tables>, backupFolde
         }
       }
     },
-    backUp: () => backUp(connection, backupFolder, clock()),
     wasWrittenElsewhere: () => {
       const version = connection.pragma('data_version', { simple: true });
       const isNew = version !== seenVersion;

@@ -1,5 +1,6 @@
 // Every method of the contract and who answers it. The type holds that none is missing.
 import type { MethodName, Output, ParsedInput } from '../../app/contract/contract.ts';
+import { backupsHandlers } from '../backups/backups.handlers.ts';
 import { clutchHandlers } from '../clutch/clutch.handlers.ts';
 import { comebacksHandlers } from '../comebacks/comebacks.handlers.ts';
 import { customersHandlers } from '../customers/customers.handlers.ts';
@@ -17,6 +18,7 @@ import { unitsHandlers } from '../units/units.handlers.ts';
 
 export const handlers: { [M in MethodName]: (desk: Desk, input: ParsedInput<M>) => Promise<Output<M>> } = {
   ...shopHandlers,
+  ...backupsHandlers,
   ...customersHandlers,
   ...unitsHandlers,
   ...specsHandlers,

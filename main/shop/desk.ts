@@ -1,7 +1,7 @@
 // What is open on this desk: the shop's own file or the demo's, never both. Both shells hold one desk.
 import { appendFileSync, existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { Refused } from '../database/errors.ts';
+import { Refused, type StorageError, storageErrorOf } from '../database/errors.ts';
 import { type OpenShop, openShop } from '../database/open-shop.ts';
 import { LiveLines } from '../indicators/live-lines.service.ts';
 import type { Clock } from '../ports/clock.ts';
@@ -19,6 +19,7 @@ export class Desk {
   /** The question about the fleet that runs now. */
   readonly fleet = new FleetQuestions();
   #shop: OpenShop | undefined;
+  #trouble: StorageError | undefined;
   #faults = 0;
   readonly #listeners = new Set<() => void>();
 
@@ -27,12 +28,12 @@ export class Desk {
     this.clock = clock;
   }
 
-  /** A desk whose drawers are `folder`, with the file open that was open last. */
+  /** A desk whose drawers are `folder`, with the file open that was open last; a file that cannot be opened is told of. */
   static async at(folder: string, clock: Clock): Promise<Desk> {
     mkdirSync(folder, { recursive: true });
     const desk = new Desk(folder, clock);
     const file = desk.#lastChoice();
-    if (file !== undefined) await desk.#open(file);
+    if (file !== undefined) await desk.#openOrTell(file);
     return desk;
   }
 
@@ -53,8 +54,27 @@ export class Desk {
     return this.#shop;
   }
 
+  /** Why the file that was to be open is not; undefined while all is well. */
+  trouble(): StorageError | undefined {
+    return this.#trouble;
+  }
+
+  ownFile(): string {
+    return join(this.folder, ownFile);
+  }
+
   hasOwnFile(): boolean {
-    return existsSync(join(this.folder, ownFile));
+    return existsSync(this.ownFile());
+  }
+
+  /** Lets `act` put another file in place of the shop's own, which is closed meanwhile and open afterwards. */
+  async replaceOwn<T>(act: () => Promise<T> | T): Promise<T> {
+    await this.close();
+    try {
+      return await act();
+    } finally {
+      if (this.hasOwnFile()) await this.#openOrTell(ownFile);
+    }
   }
 
   async openOwn(): Promise<void> {
@@ -86,6 +106,15 @@ export class Desk {
     await this.#become(shop, name);
   }
 
+  async #openOrTell(name: string): Promise<void> {
+    try {
+      await this.#open(name);
+    } catch (thrown) {
+      this.#trouble = storageErrorOf(thrown);
+      if (!this.#trouble) throw thrown;
+    }
+  }
+
   async #open(name: string): Promise<void> {
     await this.#become(await openShop(join(this.folder, name), 'write', this.clock), name);
   }
@@ -93,6 +122,7 @@ export class Desk {
   async #become(shop: OpenShop, name: string): Promise<void> {
     await this.#leaveFile();
     this.#shop = shop;
+    this.#trouble = undefined;
     writeFileSync(join(this.folder, choiceFile), JSON.stringify({ open: name }));
   }
 

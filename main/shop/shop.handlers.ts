@@ -1,6 +1,4 @@
 // The shop, from the contract to the desk and the service.
-import { readdirSync, statSync } from 'node:fs';
-import { join } from 'node:path';
 import type { Handlers } from '../rpc/handler.ts';
 import { fillDemoShop } from './demo/demo-shop.ts';
 import type { Desk } from './desk.ts';
@@ -12,13 +10,11 @@ export const shopHandlers: Handlers<'shop'> = {
   'shop.getShop': async (desk) => {
     const drawers = { folder: desk.folder, hasShopFile: desk.hasOwnFile() };
     const shop = desk.openShopOrNone();
-    if (!shop) return { open: false, ...drawers };
+    if (!shop) return { open: false, ...drawers, trouble: troubleOf(desk) };
     return {
       open: true,
       ...drawers,
       file: shop.file,
-      backupFolder: shop.backupFolder,
-      lastBackupAt: newestFileTime(shop.backupFolder),
       ...(await shop.read(getShop)),
     };
   },
@@ -37,7 +33,6 @@ export const shopHandlers: Handlers<'shop'> = {
   'shop.changeSettings': (desk, input) => desk.shop().write((writing) => changeSettings(writing, input)),
   'shop.addPerson': (desk, input) => desk.shop().write((writing) => addPerson(writing, input)),
   'shop.retirePerson': (desk, input) => desk.shop().write((writing, now) => retirePerson(writing, now, input)),
-  'shop.backUp': async (desk) => ({ file: await desk.shop().backUp() }),
   'shop.findAnything': (desk, input) => desk.shop().read((reading) => findAnything(reading, input)),
   'shop.exportEverything': (desk, input) => exportOf(desk).run(desk.shop(), input),
   'shop.getExport': async (desk) => exportOf(desk).progress(),
@@ -55,11 +50,7 @@ function exportOf(desk: Desk): ShopExport {
   return known;
 }
 
-function newestFileTime(folder: string): string | null {
-  try {
-    const times = readdirSync(folder).map((name) => statSync(join(folder, name)).mtime.toISOString());
-    return times.toSorted().at(-1) ?? null;
-  } catch {
-    return null;
-  }
+function troubleOf(desk: Desk) {
+  const trouble = desk.trouble();
+  return trouble ? { code: trouble.code, message: trouble.message, file: desk.ownFile() } : null;
 }

@@ -3,6 +3,7 @@ import { Link } from '@tanstack/react-router';
 import { useCallback, useState } from 'react';
 import { Menu } from '../components/Menu.tsx';
 import { useAtBench } from './at-bench.ts';
+import { BackupAge } from './BackupAge.tsx';
 import { FindAnything } from './FindAnything.tsx';
 import { forgetKeptViews } from './kept-view.ts';
 import { useOpenShop } from './open-shop.ts';
@@ -34,7 +35,7 @@ export function Rail() {
       <div className={styles.foot}>
         <ThemeSwitch />
         <AtBench />
-        {shop.isDemo && <p className={styles.demo}>Demo shop</p>}
+        {shop.isDemo ? <p className={styles.demo}>Demo shop</p> : <BackupAge className={styles.backup} />}
       </div>
     </nav>
   );

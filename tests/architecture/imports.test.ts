@@ -5,6 +5,7 @@ import { describe, expect, test } from 'vitest';
 
 const root = join(import.meta.dirname, '../..');
 const rooms = [
+  'backups',
   'customers',
   'units',
   'specs',

@@ -136,12 +136,23 @@ test.describe('in the shop', () => {
     });
   });
 
-  test('a backup is a file in the folder that is named', async ({ page, book }) => {
+  test('a backup is made, rehearsed, and said to restore, in a folder that is named', async ({ page, book }) => {
     const backups = join(book.folder, 'backups');
     expect(existsSync(backups) ? readdirSync(backups) : []).toEqual([]);
     await page.getByRole('button', { name: 'Back up now' }).press('Enter');
     await expect(page.getByText('Backed up and checked:')).toContainText(backups);
-    expect(readdirSync(backups)).toHaveLength(1);
+    expect(readdirSync(backups).filter((name) => name.endsWith('.thoubook'))).toHaveLength(1);
+    await page.getByRole('button', { name: 'Rehearse and bring back' }).press('Enter');
+    await page.getByRole('button', { name: /^Rehearse the backup of/ }).press('Enter');
+    await expect(page.getByText(/^It restores: 2 jobs, \d+ readings/)).toBeVisible();
+    await page.getByRole('button', { name: 'Bring this one back…' }).press('Enter');
+    await expect(page.getByRole('heading', { name: 'Put it in place of the shop file?' })).toBeVisible();
+    await expectNoAxeComplaints(page);
+    await page.getByRole('button', { name: 'Leave everything as it is' }).press('Enter');
+
+    await page.getByRole('textbox', { name: 'Second place' }).fill(join(book.folder, 'no such folder'));
+    await page.keyboard.press('Enter');
+    await expect(page.getByText('There is no such folder: plug the stick in')).toBeVisible();
   });
 
   test('the light changes at once and is kept', async ({ page }) => {

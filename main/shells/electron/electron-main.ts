@@ -1,6 +1,7 @@
 // The desktop window. It starts the desk, serves the renderer over app://, and lets nothing else in or out.
 import { join } from 'node:path';
 import { app, BrowserWindow, ipcMain, net, protocol, session } from 'electron';
+import { keepBackups } from '../../backups/backup-keeper.ts';
 import { systemClock } from '../../ports/clock.ts';
 import { dispatch } from '../../rpc/dispatch.ts';
 import { Desk } from '../../shop/desk.ts';
@@ -49,8 +50,10 @@ async function start(): Promise<void> {
   desk.lines.onNews((news) => tell('gauge', news));
   desk.fleet.onProgress((news) => tell('fleet', news));
   const stopWatching = desk.watchOthers(1000);
+  const stopBackups = keepBackups(desk, 60_000);
   app.on('will-quit', () => {
     stopWatching();
+    stopBackups();
     void desk.close();
   });
   const window = new BrowserWindow({

@@ -2,6 +2,7 @@
 import { spawn } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import { delimiter, join } from 'node:path';
+import { keepBackups } from '../../backups/backup-keeper.ts';
 import { systemClock } from '../../ports/clock.ts';
 import { Desk } from '../../shop/desk.ts';
 import { startHost } from './host.ts';
@@ -17,6 +18,7 @@ const host = await startHost(desk, renderer, usualPort).catch((thrown) => {
 });
 
 desk.watchOthers(1000);
+keepBackups(desk, 60_000);
 
 for (const signal of ['SIGINT', 'SIGTERM'] as const) process.on(signal, () => void stop());
 

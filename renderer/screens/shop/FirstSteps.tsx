@@ -6,6 +6,7 @@ import { EnterThrough } from '../../components/EnterThrough.tsx';
 import { StageStrip } from '../../components/StageStrip.tsx';
 import { FailureSentence } from '../../frame/FailureSentence.tsx';
 import { useDraft } from '../../text/use-draft.ts';
+import { FileInTrouble } from './FileInTrouble.tsx';
 import styles from './FirstSteps.module.css';
 import { NewShopFields } from './NewShopFields.tsx';
 import { blankShop, completed, whatIsMissing } from './new-shop.ts';
@@ -20,6 +21,10 @@ const steps = [
 ];
 
 export function FirstSteps({ shop }: { shop: ClosedShop }) {
+  return shop.trouble === null ? <Steps shop={shop} /> : <FileInTrouble {...shop.trouble} />;
+}
+
+function Steps({ shop }: { shop: ClosedShop }) {
   const [step, setStep] = useState(0);
   const switchShop = useSwitchShop();
   return (
@@ -98,8 +103,9 @@ function WhereItIsKept({ folder, onDone, onBack }: { folder: string; onDone: () 
         </dd>
         <dt>Backups</dt>
         <dd>
-          go into a folder <span className="mono">backups</span> beside it: one whenever you press <b>Back up now</b> in
-          Shop, and one before a newer Thoubook changes the file. Copy that folder to a stick now and then.
+          go into a folder <span className="mono">backups</span> beside it: one on the first start of every day, one
+          before a newer Thoubook changes the file, and one whenever you press <b>Back up now</b>. In Shop you can
+          choose a stick that takes them too.
         </dd>
       </dl>
       <div className={styles.keys}>

@@ -1,44 +1,15 @@
-// Where the book lies on this machine, its backups, and the way between the demo and the shop's own file.
+// The way between the demo and the shop's own file.
 import { useState } from 'react';
 import { Button } from '../../components/Button.tsx';
 import { Disclosure } from '../../components/Disclosure.tsx';
 import { EnterThrough } from '../../components/EnterThrough.tsx';
-import { Notice } from '../../components/Notice.tsx';
 import { FailureSentence } from '../../frame/FailureSentence.tsx';
 import type { OpenShop } from '../../frame/open-shop.ts';
-import { useWrite } from '../../rpc/use-write.ts';
-import { sayDayAndTime } from '../../text/say-date.ts';
 import { useDraft } from '../../text/use-draft.ts';
 import { NewShopFields } from './NewShopFields.tsx';
 import { blankShop, completed, whatIsMissing } from './new-shop.ts';
 import styles from './ShopFiles.module.css';
 import { type SwitchShop, useSwitchShop } from './use-switch-shop.ts';
-
-export function FileAndBackups({ shop }: { shop: OpenShop }) {
-  const write = useWrite('shop.backUp');
-  const last = shop.lastBackupAt === null ? 'none yet' : sayDayAndTime(shop.lastBackupAt);
-  return (
-    <>
-      <dl className={styles.places}>
-        <dt>Shop file</dt>
-        <dd className="mono">{shop.file}</dd>
-        <dt>Backups</dt>
-        <dd className="mono">{shop.backupFolder}</dd>
-        <dt>Last backup</dt>
-        <dd>{last}</dd>
-      </dl>
-      <Button isPending={write.isPending} onPress={() => write.mutate({})}>
-        Back up now
-      </Button>
-      {write.data && (
-        <Notice kind="done">
-          Backed up and checked: <span className={styles.path}>{write.data.file}</span>
-        </Notice>
-      )}
-      <FailureSentence error={write.error} />
-    </>
-  );
-}
 
 export function DemoAndOwn({ shop }: { shop: OpenShop }) {
   const switchShop = useSwitchShop();

@@ -4,13 +4,14 @@ import { RadioGroup } from '../../components/RadioGroup.tsx';
 import { useOpenShop } from '../../frame/open-shop.ts';
 import { PageHead } from '../../frame/PageHead.tsx';
 import { keepTheme, useTheme } from '../../frame/theme.ts';
+import { Backups } from './Backups.tsx';
 import { ExportEverything } from './ExportEverything.tsx';
 import { HandAndGauge } from './HandAndGauge.tsx';
 import { LengthSettings } from './LengthSettings.tsx';
 import { benchLimits } from './length-settings.ts';
 import { People } from './People.tsx';
 import { PhoneFolder } from './PhoneFolder.tsx';
-import { DemoAndOwn, FileAndBackups } from './ShopFiles.tsx';
+import { DemoAndOwn } from './ShopFiles.tsx';
 import { StageNeeds } from './StageNeeds.tsx';
 import { DecisionRule, UnitsAndPaper } from './UnitsAndPaper.tsx';
 import { UsualWarranty } from './UsualWarranty.tsx';
@@ -70,9 +71,10 @@ export function ShopScreen() {
       </FormSection>
       <FormSection
         title="File and backups"
-        about="Nothing leaves this machine. Copy the backups and the photos beside them to a stick now and then."
+        about="Nothing leaves this machine by itself. A backup is made on the first start of every day: of the last seven days, four weeks and twelve months one is kept. A disk that dies takes them along, so choose a second place."
       >
-        <FileAndBackups shop={shop} />
+        <p className="mono">{shop.file}</p>
+        <Backups />
       </FormSection>
       <FormSection
         title="Export"
