@@ -67,7 +67,7 @@ export async function openShop(
 /** A further connection to a file that is open, and so was looked over, already. */
 export function openBeside(file: string, clock: Clock): OpenShop {
   const connection = openConnection(file, 'write');
-  return lend(connection, queriesOn(connection), join(dirname(file), 'backups'), clock);
+  return lend(connection, queriesOn(connection), clock);
 }
 
 /** The schema number of a shop file, looking without touching. An empty file counts as not there yet. */
