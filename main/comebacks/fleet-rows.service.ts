@@ -1,9 +1,17 @@
 // Gathers what is on record of a family's delivered builds into columns, a place a build.
-import type { FleetBuild, FleetRows, GroupColumn, LaterVisit, NumberColumn } from '../../app/comebacks/fleet-rows.ts';
+import type {
+  FactorColumn,
+  FleetBuild,
+  FleetRows,
+  GroupColumn,
+  LaterVisit,
+  NumberColumn,
+} from '../../app/comebacks/fleet-rows.ts';
 import { whatACheckTells } from '../../app/comebacks/what-a-check-tells.ts';
+import { dayIn } from '../../app/jobs/calendar-days.ts';
 import type { Distance } from '../../app/jobs/distance.contract.ts';
 import type { Reading } from '../database/tables.ts';
-import { dayHere } from '../ports/clock.ts';
+import { zoneHere } from '../ports/clock.ts';
 import { getSettings } from '../shop/shop.service.ts';
 import * as repository from './fleet.repository.ts';
 
@@ -12,26 +20,46 @@ type BuildRow = Awaited<ReturnType<typeof repository.listBuilds>>[number];
 /** Where each build stands in the columns, by its job. */
 type Places = ReadonlyMap<number, number>;
 
-/** Everything there is to ask of the delivered builds of a family; their figures must be on the shelf. */
-export async function gatherFleet(reading: Reading, familyId: number, today: string): Promise<FleetRows> {
+/** The columns made of the shelf's figures, which are most of the work, and what tells that they still hold. */
+export type FiguresOfFleet = { readonly mark: string; readonly columns: readonly FactorColumn[] };
+
+/**
+ * Everything there is to ask of the delivered builds of a family; their figures must be on the shelf. What `kept` holds
+ * from the last time is not read again while it still holds.
+ */
+export async function gatherFleet(
+  reading: Reading,
+  familyId: number,
+  today: string,
+  kept: FiguresOfFleet | null,
+): Promise<{ rows: FleetRows; figures: FiguresOfFleet }> {
   const rows = await repository.listBuilds(reading, familyId);
   const places: Places = new Map(rows.map(({ job_id }, place) => [job_id, place]));
   const batches = await batchesByBuild(reading, familyId, places);
   const visits = await visitsByUnit(reading, familyId);
   const { lengthUnit, decimalMark } = await getSettings(reading);
-  return {
+  const mark = JSON.stringify([await repository.markOfFigures(reading, familyId), [...places.keys()]]);
+  const figures = kept?.mark === mark ? kept : { mark, columns: await columnsOfFigures(reading, familyId, places) };
+  const fleet = {
     today,
     builds: rows.map((row, place) => buildOf(row, batches.ofBuild.get(place) ?? none, visits.get(row.unit_id) ?? none)),
     columns: [
-      ...(await checkColumns(reading, familyId, places)),
-      ...(await reusedColumns(reading, familyId, places)),
-      ...(await wayColumns(reading, familyId, places)),
+      ...figures.columns,
       ...plainColumns(rows),
       ...batches.columns,
       ...(await choiceColumns(reading, familyId, places)),
     ],
     words: { lengthUnit, decimalMark },
   };
+  return { rows: fleet, figures };
+}
+
+async function columnsOfFigures(reading: Reading, familyId: number, places: Places): Promise<FactorColumn[]> {
+  return [
+    ...(await checkColumns(reading, familyId, places)),
+    ...(await reusedColumns(reading, familyId, places)),
+    ...(await wayColumns(reading, familyId, places)),
+  ];
 }
 
 type Visit = LaterVisit & { readonly jobId: number; readonly builtJobId: number | null };
@@ -70,13 +98,14 @@ function visitsAfter(build: BuildRow, visits: readonly Visit[]): LaterVisit[] {
 async function visitsByUnit(reading: Reading, familyId: number): Promise<Map<number, Visit[]>> {
   const causes = Map.groupBy(await repository.listCauses(reading), (row) => row.comeback_id);
   const visits = new Map<number, Visit[]>();
+  const zone = zoneHere();
   for (const row of await repository.listVisits(reading, familyId)) {
     const { comeback_id: comebackId, outcome } = row;
     const atReturn = distanceOf(row.distance_at_return, row.unit_at_return);
     const visit: Visit = {
       jobId: row.job_id,
       builtJobId: row.built_job_id,
-      day: row.came_back_on ?? dayHere(row.opened_at),
+      day: row.came_back_on ?? dayIn(row.opened_at, zone),
       distance: atReturn ?? distanceOf(row.distance_amount, row.distance_unit),
       comeback:
         comebackId === null || outcome === null
