@@ -123,7 +123,7 @@ test.describe('in the shop', () => {
     const rosa = page.getByRole('row').filter({ hasText: 'Rosa Aldane' });
     await rosa.getByRole('button', { name: 'Retire…' }).press('Enter');
     await page.getByRole('button', { name: 'Retire RA' }).press('Enter');
-    await expect(page.getByText('No longer here: Rosa Aldane (RA).')).toBeVisible();
+    await expect(page.getByText(/^No longer here: .*Rosa Aldane \(RA\)/)).toBeVisible();
     const jonas = page.getByRole('row').filter({ hasText: 'Jonas Hale' });
     await jonas.getByRole('button', { name: 'Retire…' }).press('Enter');
     await page.getByRole('button', { name: 'Retire JH' }).press('Enter');
@@ -132,7 +132,7 @@ test.describe('in the shop', () => {
     await page.getByRole('button', { name: 'Retire RF' }).press('Enter');
     await expect(page.getByRole('alert')).toHaveText('Somebody has to work here: add another person first.');
     expect(await call('shop.getShop', {})).toMatchObject({
-      people: [{ isRetired: true }, { isRetired: true }, { isRetired: false }],
+      people: [{ isRetired: true }, { isRetired: true }, { initials: 'MT', isRetired: true }, { isRetired: false }],
     });
   });
 
@@ -144,7 +144,7 @@ test.describe('in the shop', () => {
     expect(readdirSync(backups).filter((name) => name.endsWith('.thoubook'))).toHaveLength(1);
     await page.getByRole('button', { name: 'Rehearse and bring back' }).press('Enter');
     await page.getByRole('button', { name: /^Rehearse the backup of/ }).press('Enter');
-    await expect(page.getByText(/^It restores: 2 jobs, \d+ readings/)).toBeVisible();
+    await expect(page.getByText(/^It restores: \d+ jobs, \d+ readings/)).toBeVisible();
     await page.getByRole('button', { name: 'Bring this one back…' }).press('Enter');
     await expect(page.getByRole('heading', { name: 'Put it in place of the shop file?' })).toBeVisible();
     await expectNoAxeComplaints(page);
