@@ -39,7 +39,7 @@ describe('what is open on the desk', () => {
       isDemo: true,
       settings: { shopName: 'Harrow Lane Transmission' },
     });
-    expect((await at.call('jobs.listJobs', { text: '', includeClosed: true })).length).toBe(2);
+    expect(await at.call('jobs.listJobs', { text: '', includeClosed: false })).toHaveLength(2);
     await at.call('shop.openOwnShop', {});
     expect(await at.call('shop.getShop', {})).toMatchObject({ isDemo: false });
     expect(await at.call('jobs.listJobs', { text: '', includeClosed: true })).toEqual([]);

@@ -57,7 +57,7 @@ await shop.write((writing) =>
 await shop.write((writing) => changeSettings(writing, { warrantyMonths: 24, warrantyDistance: 24_000 }));
 const { personId: second } = await shop.write((writing) => addPerson(writing, hands[1]));
 const { personId: third } = await shop.write((writing) => addPerson(writing, hands[2]));
-const planting: Planting = { builds, seed, effects, until };
+const planting: Planting = { builds, seed, effects, until, families: 'all' };
 const { rows, counts } = await growHistory(shop, planting, [1, second, third]);
 await shop.close();
 const truth = counts.truth(

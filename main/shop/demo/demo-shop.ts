@@ -1,5 +1,5 @@
-// The demo shop: an invented shop with the KX3 sheet, one unit half built and one just come in. Filled by the same
-// calls a person's hands make.
+// The demo shop: an invented shop with the KX3 sheet, one unit half built and one just come in, filled by the same calls
+// a person's hands make; and the cards of the years before, carried into the book in bulk.
 import { contract, type MethodName, type Output } from '../../../app/contract/contract.ts';
 import { dayAfter } from '../../../app/jobs/calendar-days.ts';
 import type { OpenShop } from '../../database/open-shop.ts';
@@ -11,10 +11,11 @@ import { readingsHandlers } from '../../readings/readings.handlers.ts';
 import { specsHandlers } from '../../specs/specs.handlers.ts';
 import { stockHandlers } from '../../stock/stock.handlers.ts';
 import { Desk } from '../desk.ts';
-import { addPerson, changeSettings, fillShop } from '../shop.service.ts';
+import { addPerson, changeSettings, fillShop, retirePerson } from '../shop.service.ts';
 import { layOutGauges } from './demo-gauges.ts';
 import { stockTheShelves } from './demo-parts.ts';
 import { layOutOtherSteels } from './demo-plates.ts';
+import { growHistory } from './history/grow-history.ts';
 import { writeFindings } from './kx3-findings.ts';
 import { type Caller, layOutLooseSteels, measureAsFound, moveTo, openJob } from './kx3-job.ts';
 import { answerLists } from './kx3-lists.ts';
@@ -44,6 +45,9 @@ const practiceLine = {
   stillFor_ms: 500,
   every_ms: 50,
 } as const;
+
+/** The years before the book: a hundred builds that left two weeks ago at the latest. */
+const history = { builds: 100, seed: 3, effects: 'planted', families: 'the first', leftAgo_days: 14 } as const;
 
 /** Calls the rooms as the dispatcher does, on a shop that no desk has open yet. */
 function callerOn(shop: OpenShop): Caller {
@@ -122,4 +126,15 @@ export async function fillDemoShop(shop: OpenShop): Promise<void> {
     distance: { amount: 91_250, unit: 'miles' },
     by,
   });
+  await carryOldCardsIn(shop, by, other);
+}
+
+/** The third hand of those years works elsewhere now. */
+async function carryOldCardsIn(shop: OpenShop, first: number, second: number): Promise<void> {
+  const mira = { name: 'Mira Tolland', initials: 'MT' };
+  const { personId: third } = await shop.write((writing) => addPerson(writing, mira));
+  const { leftAgo_days, ...planting } = history;
+  const until = dayAfter(shop.clock().slice(0, 10), -leftAgo_days);
+  await growHistory(shop, { ...planting, until }, [first, second, third]);
+  await shop.write((writing, now) => retirePerson(writing, now, { personId: third }));
 }

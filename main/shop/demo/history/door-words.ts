@@ -41,7 +41,7 @@ export type Customer = { readonly key: number; readonly name: string; readonly p
 export function drawCustomer(draw: Draw, newKey: number): Customer {
   if (draw.happens(0.25)) {
     const key = draw.whole(1, trade.length);
-    return { key, name: trade[key - 1] ?? '', phone: `555 010${key}` };
+    return { key, name: trade[key - 1] ?? '', phone: `555 090${key}` };
   }
   const key = trade.length + newKey;
   return {

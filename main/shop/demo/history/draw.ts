@@ -13,7 +13,7 @@ export type Draw = {
   /** How long something lasts: Weibull, by the inverse of its distribution. */
   readonly weibull: (scale: number, shape: number) => number;
   readonly oneOf: <T>(among: readonly T[]) => T;
-  /** Which of several, counted from 0, that share a hundred among them. */
+  /** Which of several, counted from 0, by their shares of the whole. */
   readonly byShare: (shares: readonly number[]) => number;
 };
 
@@ -33,11 +33,14 @@ export function drawsFrom(seed: number): Draw {
       return drawn;
     },
     byShare: (shares) => {
-      const of100 = whole(1, 100);
+      const drawn = whole(
+        1,
+        shares.reduce((sum, share) => sum + share, 0),
+      );
       let upTo = 0;
       return shares.findIndex((share) => {
         upTo += share;
-        return of100 <= upTo;
+        return drawn <= upTo;
       });
     },
   };

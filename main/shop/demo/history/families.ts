@@ -22,7 +22,7 @@ export type PackToBuild = {
 export type FamilyToBuild = {
   readonly name: string;
   readonly sheet: SpecSheet;
-  /** Of a hundred builds. */
+  /** Of a hundred builds, where all families are built. */
   readonly share: number;
   readonly packs: readonly PackToBuild[];
 };

@@ -5,9 +5,8 @@ import { nextNumber } from '../../../jobs/jobs.repository.ts';
 import { listStages } from '../../../jobs/stages.repository.ts';
 import { addFamily, getRevision, listFamilies, saveSheet } from '../../../specs/specs.service.ts';
 import { getSettings } from '../../shop.service.ts';
-import { familiesToBuild } from './families.ts';
 import { FamilyOnFile } from './family-on-file.ts';
-import { type Planting, plant } from './plant.ts';
+import { familiesOf, type Planting, plant } from './plant.ts';
 import { PlantedCounts } from './planted-counts.ts';
 import { writeHistory } from './write-history.ts';
 
@@ -24,7 +23,7 @@ export async function growHistory(
   people: readonly [number, number, number],
 ): Promise<GrownHistory> {
   const families = new Map<string, FamilyOnFile>();
-  for (const { name, sheet } of familiesToBuild) {
+  for (const { name, sheet } of familiesOf(planting.families)) {
     const known = (await shop.read(listFamilies)).find((family) => family.name === name);
     const familyId = known?.familyId ?? (await addWithSheet(shop, name, sheet, people[0]));
     families.set(name, new FamilyOnFile(await shop.read((reading) => getRevision(reading, { familyId }))));

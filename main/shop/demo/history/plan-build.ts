@@ -144,7 +144,7 @@ export function drawAnswers(draw: Draw, { family, hand, fluid }: BuildTruth, fin
     {
       list: 'Valve body',
       words: 'Third-gear feed',
-      answer: { kind: 'chosen', option: draw.happens(0.6) ? 'as made' : 'opened' },
+      answer: { kind: 'chosen', option: draw.happens(plantedTruth.decoys.openedFeed) ? 'opened' : 'as made' },
     },
     { list: 'Converter', words: 'Source', answer: { kind: 'chosen', option: draw.happens(0.8) ? 'rebuilt' : 'new' } },
     {

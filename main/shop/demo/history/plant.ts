@@ -17,6 +17,8 @@ export type Planting = {
   readonly builds: number;
   readonly seed: number;
   readonly effects: Effects;
+  /** Whether the shop builds one family of units or all of them. */
+  readonly families: 'the first' | 'all';
   /** The last day the history knows; everything in it was delivered by then. */
   readonly until: string;
 };
@@ -37,11 +39,16 @@ export function spanOf(builds: number): number {
   return Math.min(3650, Math.max(1100, builds * 4));
 }
 
+export function familiesOf(which: Planting['families']): readonly FamilyToBuild[] {
+  return which === 'all' ? familiesToBuild : familiesToBuild.slice(0, 1);
+}
+
 /** Nothing is kept but the units that are yet to come back, so a long history takes no more room than a short one. */
-export function* plant({ builds, seed, effects, until }: Planting): Generator<Planted> {
+export function* plant(planting: Planting): Generator<Planted> {
+  const { builds, seed, effects, until } = planting;
   const draw = drawsFrom(seed);
   const fates = drawsFrom(seed ^ 0x5bd1e995);
-  const bench = new Bench(draw, builds, until);
+  const bench = new Bench(draw, planting);
   const first = dayAfter(until, -spanOf(builds));
   const lastOpened = spanOf(builds) - longestVisit_days;
   let key = 0;
@@ -95,16 +102,20 @@ class Bench {
   readonly #draw: Draw;
   readonly #builds: number;
   readonly #until: string;
+  readonly #families: readonly FamilyToBuild[];
+  readonly #allShares: number;
   readonly #batches = new BatchesInUse();
   readonly #plates: LoosePlates;
   readonly #built = new Map<string, number>();
   #badMark: string | null = null;
   #pairs = 0;
 
-  constructor(draw: Draw, builds: number, until: string) {
+  constructor(draw: Draw, { builds, until, families }: Planting) {
     this.#draw = draw;
     this.#builds = builds;
     this.#until = until;
+    this.#families = familiesOf(families);
+    this.#allShares = this.#families.reduce((sum, { share }) => sum + share, 0);
     this.#plates = new LoosePlates(draw);
   }
 
@@ -172,8 +183,8 @@ class Bench {
   }
 
   #familyOf(): FamilyToBuild {
-    const family = familiesToBuild[this.#draw.byShare(familiesToBuild.map(({ share }) => share))];
-    if (!family) throw new Error('the shares of the families do not add up to 100');
+    const family = this.#families[this.#draw.byShare(this.#families.map(({ share }) => share))];
+    if (!family) throw new Error('there is no family to build');
     return family;
   }
 
@@ -181,7 +192,7 @@ class Bench {
   #frictionsFor(family: FamilyToBuild, day: string, by: { hand: number; at: string }): PlantedPull {
     const pack = family.packs[plantedPack];
     if (!pack) throw new Error(`${family.name} has no second pack`);
-    const ofFamily = (this.#builds * family.share) / 100;
+    const ofFamily = (this.#builds * family.share) / this.#allShares;
     const lasts = Math.min(60, Math.max(6, Math.round(ofFamily / 10)));
     const { batch, isNew } = this.#batches.take(
       {

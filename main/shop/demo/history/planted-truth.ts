@@ -18,8 +18,8 @@ export const plantedTruth = {
   confoundedHand: { hand: 1, leaking: 0.2, lowFlow: 0.18 },
   /** The batch of frictions of the second pack of the first family that is in use when this part of its builds is done. */
   badBatchAt: 0.4,
-  /** Nothing comes of these two. */
-  decoys: { dryPlates: 0.3, secondFluid: 0.5 },
+  /** Nothing comes of these. */
+  decoys: { dryPlates: 0.3, secondFluid: 0.5, openedFeed: 0.4 },
   hazards: {
     /** Wear of a pack: Weibull; each thou below the limit divides its scale by e^perThou. */
     wear: { scale: 8000, shape: 1.6, perThou: 0.6 },
