@@ -12,6 +12,7 @@ import { CausesOfComeback } from './CausesOfComeback.tsx';
 import styles from './Comebacks.module.css';
 import { ComebacksTabs } from './ComebacksTabs.tsx';
 import { daysInService, usedWords } from './comeback-words.ts';
+import { TraceOfComeback } from './TraceOfComeback.tsx';
 
 export function ComebackScreen({ comebackId }: { comebackId: number }) {
   const comeback = useRead('comebacks.getComeback', { comebackId });
@@ -56,6 +57,7 @@ function ComebackPage({ comeback }: { comeback: Comeback }) {
           <RecordedAtReturn comeback={comeback} />
         </div>
       </div>
+      <TraceOfComeback comebackId={comeback.comebackId} />
     </>
   );
 }
