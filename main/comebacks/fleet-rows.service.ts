@@ -10,6 +10,7 @@ import type {
 import { whatACheckTells } from '../../app/comebacks/what-a-check-tells.ts';
 import { dayIn } from '../../app/jobs/calendar-days.ts';
 import type { Distance } from '../../app/jobs/distance.contract.ts';
+import { writeDay } from '../../app/papers/dates.ts';
 import type { Reading } from '../database/tables.ts';
 import { zoneHere } from '../ports/clock.ts';
 import { getSettings } from '../shop/shop.service.ts';
@@ -228,9 +229,9 @@ async function batchesByBuild(reading: Reading, familyId: number, places: Places
   return { columns: columns.all(), ofBuild };
 }
 
-/** "lot 7 of 12 March": two deliveries may carry the same mark. */
+/** "lot 7 of 12 March 2026": two deliveries may carry the same mark. */
 export function batchName(batch: { mark: string; document: string; received_on: string }): string {
-  return `${batch.mark || batch.document || 'no mark'}, ${batch.received_on}`;
+  return `${batch.mark || batch.document || 'no mark'} of ${writeDay(batch.received_on)}`;
 }
 
 async function choiceColumns(reading: Reading, familyId: number, places: Places): Promise<GroupColumn[]> {

@@ -9,6 +9,7 @@ import type { DecimalMark } from '../../../app/quantities/format-amount.ts';
 import { FittedChart } from '../../charts/FittedChart.tsx';
 import { Cell, ColumnHead, RowHead, Table } from '../../components/Table.tsx';
 import { useOpenShop } from '../../frame/open-shop.ts';
+import shared from './Comebacks.module.css';
 import styles from './Fleet.module.css';
 import { clockWords, count, sayShare, sayTime } from './fleet-words.ts';
 
@@ -136,7 +137,7 @@ export function RateByQuarter({ quarters }: { quarters: FleetAnswer['quarters'] 
               })),
               title: `Came back by quarter of delivery: ${events} of ${builds} over ${count(quarters.length, 'quarter')}. Hollow: some of the quarter can still come back.`,
             },
-            (share) => sayShare(share, decimalMark),
+            chartWords(decimalMark).sayShare,
             { width: Math.min(width, 760), height: 260 },
           )
         }
@@ -145,21 +146,24 @@ export function RateByQuarter({ quarters }: { quarters: FleetAnswer['quarters'] 
         <thead>
           <tr>
             <ColumnHead>quarter</ColumnHead>
-            <ColumnHead isNumber>builds</ColumnHead>
             <ColumnHead isNumber>came back</ColumnHead>
-            <ColumnHead isNumber>share, limits</ColumnHead>
-            <ColumnHead isNumber>still followed</ColumnHead>
+            <ColumnHead isNumber>share</ColumnHead>
+            <ColumnHead isNumber>limits</ColumnHead>
+            <ColumnHead isNumber>still can</ColumnHead>
           </tr>
         </thead>
         <tbody>
           {quarters.toReversed().map((each) => (
             <tr key={each.quarter}>
-              <RowHead>{each.quarter}</RowHead>
-              <Cell isNumber>{each.builds}</Cell>
-              <Cell isNumber>{each.cameBack}</Cell>
+              <RowHead>
+                <span className={shared.whole}>{each.quarter}</span>
+              </RowHead>
               <Cell isNumber>
-                {sayShare(each.share, decimalMark)}, {sayShare(each.lower, decimalMark)} to{' '}
-                {sayShare(each.upper, decimalMark)}
+                {each.cameBack} of {each.builds}
+              </Cell>
+              <Cell isNumber>{sayShare(each.share, decimalMark)}</Cell>
+              <Cell isNumber isQuiet>
+                {sayShare(each.lower, decimalMark)} to {sayShare(each.upper, decimalMark)}
               </Cell>
               <Cell isNumber>{each.stillFollowed}</Cell>
             </tr>
@@ -173,7 +177,7 @@ export function RateByQuarter({ quarters }: { quarters: FleetAnswer['quarters'] 
 function chartWords(decimalMark: DecimalMark) {
   return {
     sayTime: (time: number) => sayTime(time, decimalMark),
-    sayShare: (share: number) => `${Math.round(100 * share)} %`,
+    sayShare: (share: number) => `${String(Number((100 * share).toFixed(1))).replace('.', decimalMark)} %`,
   };
 }
 

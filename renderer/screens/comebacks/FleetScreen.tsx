@@ -91,17 +91,13 @@ function Answer({ answer, selection }: { answer: FleetAnswer; selection: FleetSe
   const [first, ...more] = followedSentences(answer, selection.clock, decimalMark);
   return (
     <>
-      <section className={shared.section} aria-labelledby="fleet-factors">
+      <section className={shared.section} aria-label="Who was followed">
         <p className={styles.said}>
           <b>{first}</b> {more.join(' ')}
         </p>
-        <ul className={styles.beneath}>
-          {answer.endings.map(({ ending, builds }) => (
-            <li key={ending}>
-              {ending}: {builds}
-            </li>
-          ))}
-        </ul>
+        <p className={styles.beneath}>
+          How following ended: {answer.endings.map(({ ending, builds }) => `${ending} ${builds}`).join(' · ')}
+        </p>
       </section>
       <section className={shared.section} aria-labelledby="fleet-factors">
         <h2 id="fleet-factors">What goes together with coming back</h2>
