@@ -3,7 +3,7 @@ import { z } from 'zod';
 import { id, line } from '../contract/fields.ts';
 import { read } from '../contract/method.ts';
 
-export const nouns = ['code', 'job', 'customer', 'unit', 'part', 'batch', 'plate', 'family'] as const;
+export const nouns = ['code', 'job', 'customer', 'unit', 'part', 'batch', 'plate', 'gauge', 'family'] as const;
 
 /** Where a thing is looked at: a customer and a unit on their newest ticket, a batch with its part. */
 export const place = z.discriminatedUnion('kind', [
@@ -11,6 +11,7 @@ export const place = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('part'), partId: id }),
   z.strictObject({ kind: z.literal('can'), canId: id, outline: z.string() }),
   z.strictObject({ kind: z.literal('plate'), pieceId: id, outline: z.string() }),
+  z.strictObject({ kind: z.literal('gauge'), gaugeId: id }),
   z.strictObject({ kind: z.literal('family'), familyId: id }),
 ]);
 
@@ -21,7 +22,7 @@ export const foundGroup = z.strictObject({
 
 export const findContract = {
   'shop.findAnything': read(
-    'what holds every word or part of a word: jobs, customers, units, parts, batches, plates, families, and what a ' +
+    'what holds every word or part of a word: jobs, customers, units, parts, batches, plates, gauges, families, and what a ' +
       'label’s code means; the first one is meant most likely, eight of a noun at most',
     z.strictObject({ text: line }),
     z.array(foundGroup),

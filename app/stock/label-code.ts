@@ -2,11 +2,11 @@
 import type { Labelled } from './lists.contract.ts';
 
 const prefix = 'THOU-';
-const letters = { part: 'P', batch: 'B', can: 'C', plate: 'S', job: 'J' } as const;
+const letters = { part: 'P', batch: 'B', can: 'C', plate: 'S', job: 'J', gauge: 'G' } as const;
 
 /**
  * What the code of a label says: 'THOU-P12' for part 12, 'THOU-B12' batch, 'THOU-C3' can, 'THOU-S45' plate, 'THOU-J214'
- * job. Only characters of the QR code's alphanumeric mode (ISO/IEC 18004), so that the code stays small.
+ * job, 'THOU-G3' gauge. Only characters of the QR code's alphanumeric mode (ISO/IEC 18004), so that the code stays small.
  */
 export function labelCode(labelled: Labelled): string {
   return `${prefix}${letters[labelled.kind]}${idOf(labelled)}`;
@@ -24,6 +24,8 @@ function idOf(labelled: Labelled): number {
       return labelled.pieceId;
     case 'job':
       return labelled.jobId;
+    case 'gauge':
+      return labelled.gaugeId;
   }
 }
 
@@ -32,7 +34,7 @@ function idOf(labelled: Labelled): number {
  * one of this book's codes.
  */
 export function readLabelCode(text: string): Labelled | null {
-  const [, letter, digits] = /^THOU-([PBCSJ])([1-9]\d{0,14})$/.exec(text.trim().toUpperCase()) ?? [];
+  const [, letter, digits] = /^THOU-([PBCSJG])([1-9]\d{0,14})$/.exec(text.trim().toUpperCase()) ?? [];
   const id = Number(digits);
   switch (letter) {
     case 'P':
@@ -45,6 +47,8 @@ export function readLabelCode(text: string): Labelled | null {
       return { kind: 'plate', pieceId: id };
     case 'J':
       return { kind: 'job', jobId: id };
+    case 'G':
+      return { kind: 'gauge', gaugeId: id };
     default:
       return null;
   }

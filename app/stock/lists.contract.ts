@@ -65,6 +65,7 @@ export const labelled = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('can'), canId: id }),
   z.strictObject({ kind: z.literal('plate'), pieceId: id }),
   z.strictObject({ kind: z.literal('job'), jobId: id }),
+  z.strictObject({ kind: z.literal('gauge'), gaugeId: id }),
 ]);
 
 export const labelSize = z.strictObject({

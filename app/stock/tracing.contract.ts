@@ -69,6 +69,7 @@ export const tracingContract = {
         z.strictObject({ kind: z.literal('can'), canId: id, outline: z.string() }),
         z.strictObject({ kind: z.literal('plate'), pieceId: id, outline: z.string() }),
         z.strictObject({ kind: z.literal('job'), jobId: id }),
+        z.strictObject({ kind: z.literal('gauge'), gaugeId: id }),
       ])
       .nullable(),
   ),

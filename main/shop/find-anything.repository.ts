@@ -131,6 +131,18 @@ export function findPlates(reading: Reading, { words, limit }: Sought) {
   );
 }
 
+/** By their tags, what they are and their serial numbers. */
+export function findGauges(reading: Reading, { words, limit }: Sought) {
+  return reading
+    .selectFrom('gauges_as_known')
+    .select(['gauge_id', 'tag', 'kind', 'serial', 'is_retired'])
+    .where(holds(words, 'tag', 'kind', 'serial'))
+    .orderBy('is_retired')
+    .orderBy('tag')
+    .limit(limit)
+    .execute();
+}
+
 export function findFamilies(reading: Reading, { words, limit }: Sought) {
   return reading
     .selectFrom('families')

@@ -32,6 +32,7 @@ export async function findAnything(reading: Reading, { text }: { text: string })
       ['part', await parts(reading, sought)],
       ['batch', await batches(reading, sought)],
       ['plate', await plates(reading, sought)],
+      ['gauge', await gauges(reading, sought)],
       ['family', await families(reading, sought)],
     );
   }
@@ -105,6 +106,15 @@ async function plates(reading: Reading, sought: repository.Sought): Promise<Foun
       kind,
       outline,
     ),
+  }));
+}
+
+async function gauges(reading: Reading, sought: repository.Sought): Promise<Found[]> {
+  const rows = await repository.findGauges(reading, sought);
+  return rows.map(({ gauge_id, tag, kind, serial, is_retired }) => ({
+    place: { kind: 'gauge', gaugeId: gauge_id },
+    title: tag,
+    more: listed(kind, serial, is_retired === 1 ? 'retired' : ''),
   }));
 }
 

@@ -1,4 +1,4 @@
-// Labels: the sizes a shop sticks on, and what stands on the label of a part, a batch, a can, a plate or a job.
+// Labels: the sizes a shop sticks on, and what stands on the label of a part, a batch, a can, a plate, a job or a gauge.
 import { writeDay } from '../../app/papers/dates.ts';
 import { type LabelWords, layLabel, pointsOf_um } from '../../app/papers/labels.ts';
 import { formatLength } from '../../app/quantities/format-amount.ts';
@@ -9,6 +9,7 @@ import type { Labelled, LabelSize, PrintedFile } from '../../app/stock/lists.con
 import { accepted, found, Refused } from '../database/errors.ts';
 import type { OpenShop } from '../database/open-shop.ts';
 import type { Reading, Writing } from '../database/tables.ts';
+import { findGauge } from '../gauges/register.repository.ts';
 import { getSettings, personAtWork } from '../shop/shop.service.ts';
 import { paintInWorker } from '../workers/paint-paper.ts';
 import * as repository from './labels.repository.ts';
@@ -113,6 +114,11 @@ async function wordsOn(reading: Reading, of: Labelled, settings: Settings): Prom
       const unit = `${job.family_name} ${job.serial}`.trim();
       const caseTag = job.case_tag === '' ? '' : `case tag ${job.case_tag}`;
       return { big: `Job ${job.number}`, lines: [unit, job.customer_name, caseTag] };
+    }
+    case 'gauge': {
+      const gauge = found(await findGauge(reading, of.gaugeId), 'gauge');
+      const serial = gauge.serial === '' ? '' : `serial ${gauge.serial}`;
+      return { big: gauge.tag, lines: [gauge.kind, serial] };
     }
   }
 }

@@ -5,6 +5,7 @@ import { readLabelCode } from '../../app/stock/label-code.ts';
 import type { Traced, TracedUnit } from '../../app/stock/tracing.contract.ts';
 import { found } from '../database/errors.ts';
 import type { Reading } from '../database/tables.ts';
+import { findGauge } from '../gauges/register.repository.ts';
 import { getTake } from '../readings/readings.service.ts';
 import { getSettings } from '../shop/shop.service.ts';
 import { findCan } from './cans.repository.ts';
@@ -259,6 +260,8 @@ export async function findCode(reading: Reading, { code }: { code: string }) {
     }
     case 'job':
       return (await repository.findJobId(reading, labelled.jobId)) ? labelled : null;
+    case 'gauge':
+      return (await findGauge(reading, labelled.gaugeId)) ? labelled : null;
   }
   const part = await findPartNumbered(reading, code);
   if (part) return { kind: 'part' as const, partId: part.part_id };

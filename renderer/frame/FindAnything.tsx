@@ -18,6 +18,7 @@ const titles: Readonly<Record<Noun, string>> = {
   part: 'Parts and kits',
   batch: 'Batches',
   plate: 'Plates',
+  gauge: 'Gauges',
   family: 'Families',
 };
 
@@ -75,7 +76,7 @@ function OpenBox({ onClose }: { onClose: () => void }) {
 
 function words(text: string, isBehind: boolean): string {
   if (text === '')
-    return 'Jobs, customers, units, parts, batches, plates, families; a scanned label goes straight there.';
+    return 'Jobs, customers, units, parts, batches, plates, gauges, families; a scanned label goes straight there.';
   return isBehind ? 'Looking it up…' : `Nothing in this book is called “${text}”.`;
 }
 

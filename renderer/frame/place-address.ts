@@ -19,6 +19,8 @@ export function addressOfPlace(place: Place) {
         params: { outline: place.outline },
         search: { plate: place.pieceId },
       } as const;
+    case 'gauge':
+      return { to: '/gauges/$gaugeId', params: { gaugeId: String(place.gaugeId) } } as const;
     case 'family':
       return { to: '/specs/$familyId', params: { familyId: String(place.familyId) } } as const;
   }

@@ -9,6 +9,7 @@ test('a code says the kind by a letter and the rest in digits', () => {
   expect(labelCode({ kind: 'can', canId: 3 })).toBe('THOU-C3');
   expect(labelCode({ kind: 'plate', pieceId: 45 })).toBe('THOU-S45');
   expect(labelCode({ kind: 'job', jobId: 214 })).toBe('THOU-J214');
+  expect(labelCode({ kind: 'gauge', gaugeId: 3 })).toBe('THOU-G3');
 });
 
 test('a scanner set to small letters, or one that types a blank, is understood', () => {
@@ -38,6 +39,7 @@ test('every code reads back as what it was made for, in alphanumeric characters 
     fc.record({ kind: fc.constant('can' as const), canId: id }),
     fc.record({ kind: fc.constant('plate' as const), pieceId: id }),
     fc.record({ kind: fc.constant('job' as const), jobId: id }),
+    fc.record({ kind: fc.constant('gauge' as const), gaugeId: id }),
   );
   fc.assert(
     fc.property(labelled, (of) => {

@@ -110,13 +110,24 @@ describe('from a batch, a kit or a plate to every unit it went into, in one step
 
 describe('a scanned code goes straight to what it means', () => {
   test('labels, part numbers in any letters and tags are understood; anything else is nothing', async () => {
-    const { call, frictionId, jobId, receive } = await shopWithBuiltUnit();
+    const { call, by, frictionId, jobId, receive } = await shopWithBuiltUnit();
     const batchId = await receive(frictionId, 1, 'B-7');
     const find = (code: string) => call('stock.findCode', { code });
     expect(await find(`thou-b${batchId} `)).toEqual({ kind: 'batch', batchId, partId: frictionId });
     expect(await find(`THOU-J${jobId}`)).toEqual({ kind: 'job', jobId });
+    const gauge = { gaugeId: null, kind: 'dial lever', tag: 'Lever 9', unit: 'thou', resolution: '0.5', by };
+    const blank = { permittedError: '', statedIn: '', offSquareDegrees: 0, serial: '', intervalDays: null };
+    const { gaugeId } = await call('gauges.saveGauge', { ...gauge, ...blank });
+    expect(await find(`THOU-G${gaugeId}`)).toEqual({ kind: 'gauge', gaugeId });
+    const place = { kind: 'gauge', gaugeId };
+    expect(await call('shop.findAnything', { text: `thou-g${gaugeId}` })).toMatchObject([
+      { noun: 'code', found: [{ place }] },
+    ]);
+    expect(await call('shop.findAnything', { text: 'lever 9' })).toMatchObject([
+      { noun: 'gauge', found: [{ place, title: 'Lever 9' }] },
+    ]);
     expect(await find('kx3-fr-080')).toEqual({ kind: 'part', partId: frictionId });
-    for (const nothing of ['', 'THOU-B9999', 'THOU-J9999', 'no such thing', '%'])
+    for (const nothing of ['', 'THOU-B9999', 'THOU-G9999', 'THOU-J9999', 'no such thing', '%'])
       expect(await find(nothing)).toBeNull();
   });
 });

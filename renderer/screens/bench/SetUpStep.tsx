@@ -63,7 +63,7 @@ export function SetUpStep({ go }: { go: Go }) {
       ]}
       aside={wasRead(at.takes) ? <EarlierTakes takes={at.takes} /> : undefined}
     >
-      <GaugeChoice choice={gauge} />
+      <GaugeChoice choice={gauge} scans />
       {isByAir && isCardOpen && (
         <SetupCard
           key={String(isFilling)}

@@ -24,6 +24,8 @@ export function labelledAs(kind: string | undefined, id: number): Labelled | nul
       return { kind, pieceId: id };
     case 'job':
       return { kind, jobId: id };
+    case 'gauge':
+      return { kind, gaugeId: id };
     default:
       return null;
   }

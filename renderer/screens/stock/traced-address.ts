@@ -15,8 +15,8 @@ export function addressOf(of: Traced): { readonly kind: Traced['kind']; readonly
   }
 }
 
-/** null where the address names nothing that can be traced: whatever has a label can, but a job. */
+/** null where the address names nothing that can be traced: whatever has a label can, but a job or a gauge. */
 export function tracedAt(kind: string, id: number): Traced | null {
   const labelled = labelledAs(kind, id);
-  return labelled?.kind === 'job' ? null : labelled;
+  return labelled?.kind === 'job' || labelled?.kind === 'gauge' ? null : labelled;
 }
