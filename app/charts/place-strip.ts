@@ -36,7 +36,7 @@ export function placeStrip(
   }
   for (const [column, count] of columnsOf(facts.others.map(place), 2 * radius)) {
     // Where they stack higher than the strip they stand closer.
-    const room = base - 12 * unit - radius;
+    const room = base - 2 * unit - radius;
     const step = Math.min(2 * radius, count > 1 ? (room - radius) / (count - 1) : 0);
     for (let each = 0; each < count; each++) {
       shapes.push(circle(column, round(base - radius - each * step), radius, { depicts: 'reading', fill: 'quiet' }));

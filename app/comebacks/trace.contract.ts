@@ -2,6 +2,7 @@
 import { z } from 'zod';
 import { id } from '../contract/fields.ts';
 import { read } from '../contract/method.ts';
+import { copies } from '../jobs/jobs.contract.ts';
 import { quantities, unitNames } from '../quantities/units.ts';
 import { causes, certainties } from './causes.ts';
 import { tellings } from './what-a-check-tells.ts';
@@ -139,6 +140,11 @@ export const traceContract = {
     'the recorded build of a comeback beside its siblings, most unusual first, and what speaks for each cause',
     z.strictObject({ comebackId: id }),
     trace,
+  ),
+  'comebacks.printReport': read(
+    'the report of a comeback as a PDF: for the shop with its trace, or a short one for the customer',
+    z.strictObject({ comebackId: id, copy: z.enum(copies), paper: z.enum(['letter', 'A4']).optional() }),
+    z.strictObject({ fileName: z.string(), pdfBase64: z.string() }),
   ),
 } as const;
 

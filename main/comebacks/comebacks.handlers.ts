@@ -3,6 +3,7 @@ import { dayHere } from '../ports/clock.ts';
 import type { Handlers } from '../rpc/handler.ts';
 import { findBuilds } from './builds.service.ts';
 import * as calls from './calls.service.ts';
+import { printComebackReport } from './comeback-report.service.ts';
 import { fleetChoices } from './fleet-choices.service.ts';
 import * as log from './log.service.ts';
 import { listSharing, suggestShared } from './sharing.service.ts';
@@ -19,6 +20,7 @@ export const comebacksHandlers: Handlers<'comebacks'> = {
   'comebacks.takeBackCause': (desk, input) =>
     desk.shop().write((writing, now) => log.takeBackCause(writing, now, input)),
   'comebacks.trace': (desk, input) => traceComeback(desk.shop(), input),
+  'comebacks.printReport': (desk, input) => printComebackReport(desk.shop(), input),
   'comebacks.fleetChoices': (desk, input) => desk.shop().read((reading) => fleetChoices(reading, input)),
   'comebacks.askFleet': (desk, input) => desk.fleet.ask(desk.shop(), input),
   'comebacks.stopAsking': async (desk) => {

@@ -22,6 +22,7 @@ type PrintedPaperProps = {
   | { method: 'jobs.printBuildSheet'; of: Input<'jobs.printBuildSheet'> }
   | { method: 'jobs.printBenchSheet'; of: Input<'jobs.printBenchSheet'> }
   | { method: 'comebacks.printToCall'; of: Input<'comebacks.printToCall'> }
+  | { method: 'comebacks.printReport'; of: Input<'comebacks.printReport'> }
 );
 
 export function PrintedPaper({ title, facts, acts, method, of }: PrintedPaperProps) {

@@ -7,6 +7,7 @@ import { UnitSwapsScreen } from '../screens/bench/UnitSwapsScreen.tsx';
 import { ClutchScreen } from '../screens/clutch/ClutchScreen.tsx';
 import { CallListPaperScreen } from '../screens/comebacks/CallListPaperScreen.tsx';
 import { CameBackScreen } from '../screens/comebacks/CameBackScreen.tsx';
+import { ComebackReportScreen } from '../screens/comebacks/ComebackReportScreen.tsx';
 import { ComebackScreen } from '../screens/comebacks/ComebackScreen.tsx';
 import { FleetScreen } from '../screens/comebacks/FleetScreen.tsx';
 import { LogComebackScreen } from '../screens/comebacks/LogComebackScreen.tsx';
@@ -305,6 +306,14 @@ const comeback = createRoute({
   path: '/comebacks/$comebackId',
   component: () => <ComebackScreen comebackId={Number(comeback.useParams().comebackId)} />,
 });
+const comebackReport = createRoute({
+  getParentRoute: () => root,
+  path: '/comebacks/$comebackId/report/$copy',
+  component: () => {
+    const { comebackId, copy } = comebackReport.useParams();
+    return <ComebackReportScreen comebackId={Number(comebackId)} copy={copy === 'shop' ? 'shop' : 'customer'} />;
+  },
+});
 
 const fleet = createRoute({ getParentRoute: () => root, path: '/comebacks/fleet', component: FleetScreen });
 const whoToCall = createRoute({ getParentRoute: () => root, path: '/comebacks/calls', component: WhoToCallScreen });
@@ -424,6 +433,7 @@ export const router = createRouter({
     fleet,
     logComeback,
     comeback,
+    comebackReport,
     whoToCall,
     callListPaper,
     askWhatIsShared,

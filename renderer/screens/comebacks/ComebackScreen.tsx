@@ -46,6 +46,18 @@ function ComebackPage({ comeback }: { comeback: Comeback }) {
             <LinkKey to="/jobs/$jobId" params={{ jobId: String(ticket.jobId) }}>
               {`At return, job ${ticket.number}`}
             </LinkKey>
+            <LinkKey
+              to="/comebacks/$comebackId/report/$copy"
+              params={{ comebackId: String(comeback.comebackId), copy: 'shop' }}
+            >
+              Report
+            </LinkKey>
+            <LinkKey
+              to="/comebacks/$comebackId/report/$copy"
+              params={{ comebackId: String(comeback.comebackId), copy: 'customer' }}
+            >
+              For the customer
+            </LinkKey>
           </>
         }
       />
