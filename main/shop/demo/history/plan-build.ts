@@ -6,7 +6,7 @@ import type { Draw } from './draw.ts';
 import type { FamilyToBuild, PackToBuild } from './families.ts';
 import type { PlantedAnswer, PlantedTake, PlantedTicket } from './planted-ticket.ts';
 import { plantedTruth } from './planted-truth.ts';
-import { airTake, feelerTake, singleTake } from './typed-takes.ts';
+import { airTake, feelerTake, singleTake, type When } from './typed-takes.ts';
 
 /** What nobody sees: lengths in thou, pressures in psi, flow in quarts in 30 s. By pack, from the first. */
 export type BuildTruth = {
@@ -85,25 +85,22 @@ export function checkNamed({ sheet }: FamilyToBuild, name: string): Check | unde
 export type Clock = () => string;
 
 /** What was read when it came in, and when it was built. */
-export function drawTakes(draw: Draw, truth: BuildTruth, asFound: Clock, final: Clock, pairsBefore: number) {
+export function drawTakes(draw: Draw, truth: BuildTruth, asFound: Clock, final: Clock): PlantedTake[] {
   const { family, hand, plates } = truth;
   const takes: PlantedTake[] = [];
+  // Each pack in the one way this hand reads it.
+  const take = (index: number, pack: PackToBuild, when: When & { clearance: number }, isRepeated: boolean) =>
+    truth.isReadByFeeler && index === plantedPack
+      ? feelerTake(draw, pack, when)
+      : airTake(draw, pack, { ...when, plates, isRepeated });
   const planted = family.packs[plantedPack];
-  // Both ways on one pack, as it came in: a few pairs, too few for the book to correct by.
-  const isPaired = planted !== undefined && truth.isReadByFeeler && pairsBefore < 5 && draw.happens(0.5);
-  if (planted && (isPaired || draw.happens(0.4))) {
-    const found = { clearance: draw.normal(planted.highest + 8, 3), hand, phase: 'as found' as const };
-    takes.push(airTake(draw, planted, { ...found, at: asFound(), plates, isRepeated: false }));
-    if (isPaired) takes.push(feelerTake(draw, planted, { ...found, at: asFound(), feelerPairs: pairsBefore }));
+  if (planted && draw.happens(0.4)) {
+    const clearance = draw.normal(planted.highest + 8, 3);
+    takes.push(take(plantedPack, planted, { clearance, hand, at: asFound(), phase: 'as found' }, false));
   }
-  const pairs = pairsBefore + (isPaired ? 1 : 0);
   for (const [index, pack] of family.packs.entries()) {
     const when = { hand, at: final(), phase: 'final' as const, clearance: truth.clearances[index] ?? pack.aim };
-    takes.push(
-      truth.isReadByFeeler && index === plantedPack
-        ? feelerTake(draw, pack, { ...when, feelerPairs: pairs })
-        : airTake(draw, pack, { ...when, plates, isRepeated: index === 0 && draw.happens(0.3) }),
-    );
+    takes.push(take(index, pack, when, index === 0 && draw.happens(0.3)));
   }
   const single = (check: Check | undefined, value: number, decimals: number) => {
     if (check) takes.push(singleTake(check, { value, decimals, hand, at: final(), phase: 'final' }));
@@ -112,7 +109,7 @@ export function drawTakes(draw: Draw, truth: BuildTruth, asFound: Clock, final: 
     single(checkNamed(family, name), draw.normal(mean, scatter), decimals);
   for (const [index, { circuit }] of family.packs.entries()) single(circuit, truth.leakDowns[index] ?? 0, 0);
   single(checkNamed(family, coolerCheck), truth.coolerFlow, 2);
-  return { takes: misreadNowAndThen(draw, takes), pairs };
+  return misreadNowAndThen(draw, takes);
 }
 
 /** One end play in forty is misread by ten and put right at once. */

@@ -97,7 +97,7 @@ function returnOf(
   return { on, built: ticket, truth, fate, isInWarranty, isFresh: on > dayAfter(until, -60) };
 }
 
-/** The bench with what lies on it: open batches, loose plates, and how often one hand has read both ways. */
+/** The bench with what lies on it: open batches and loose plates. */
 class Bench {
   readonly #draw: Draw;
   readonly #builds: number;
@@ -108,7 +108,6 @@ class Bench {
   readonly #plates: LoosePlates;
   readonly #built = new Map<string, number>();
   #badMark: string | null = null;
-  #pairs = 0;
 
   constructor(draw: Draw, { builds, until, families }: Planting) {
     this.#draw = draw;
@@ -136,8 +135,7 @@ class Bench {
     const frictions = this.#frictionsFor(family, built, { hand, at: final() });
     const truth = drawTruth(draw, { family, hand, use, hasBadFrictions: frictions.batch.mark === this.#badMark });
     const mockUps = truth.isReadByFeeler ? null : this.#plates.mockUpsFor(truth, key, opened, final());
-    const { takes, pairs } = drawTakes(draw, truth, stepsOn(dayAfter(opened, 1), 15), final, this.#pairs);
-    this.#pairs = pairs;
+    const takes = drawTakes(draw, truth, stepsOn(dayAfter(opened, 1), 15), final);
     const leaves = dayAfter(opened, draw.whole(4, longestVisit_days - 1));
     const hasDistance = use !== 'competition' && draw.happens(0.8);
     const distance = hasDistance ? { amount: draw.whole(20, 190) * 1000, unit: 'miles' as const } : null;

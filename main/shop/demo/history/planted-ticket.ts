@@ -24,8 +24,6 @@ export type PlantedTake = Stamp & {
   readonly setup: Setup | null;
   /** Which mock-up of its pack it read; null where the pack was not written down plate by plate. */
   readonly mockUp: number | null;
-  /** Pairs of feeler and air in this hand before it, for a feeler reading; null for any other. */
-  readonly feelerPairs: number | null;
   readonly readings: readonly PlantedReading[];
 };
 

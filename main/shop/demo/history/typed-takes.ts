@@ -65,7 +65,6 @@ export function airTake(
     method: 'air',
     setup: usualSetup(pack, plates),
     mockUp: null,
-    feelerPairs: null,
     readings: [...readings, ...again],
   };
 }
@@ -74,14 +73,14 @@ export function airTake(
 export function feelerTake(
   draw: Draw,
   pack: PackToBuild,
-  { clearance, feelerPairs, ...when }: When & { clearance: number; feelerPairs: number },
+  { clearance, ...when }: When & { clearance: number },
 ): PlantedTake {
   const { readsHigh, scatter } = plantedTruth.feeler;
   const readings = aroundTheDrum(draw, clearance, pack.clearance.spots).map((value, index): PlantedReading => {
     const goes = Math.max(1, Math.floor(draw.normal(value + readsHigh, scatter)));
     return { spot: index + 1, typed: `${goes} ${goes + 1}` };
   });
-  return { ...when, check: pack.clearance.name, method: 'feeler', setup: null, mockUp: null, feelerPairs, readings };
+  return { ...when, check: pack.clearance.name, method: 'feeler', setup: null, mockUp: null, readings };
 }
 
 /** One number, in the unit of its check. */
@@ -95,7 +94,6 @@ export function singleTake(
     method: check.method,
     setup: null,
     mockUp: null,
-    feelerPairs: null,
     readings: [{ spot: 1, typed: Math.max(0, value).toFixed(decimals) }],
   };
 }

@@ -32,5 +32,6 @@ export class LineReader {
 export function figuresOf(check: Pick<Check, 'quantity'>, take: PlantedTake, settings: Settings): TakeFigures {
   const learned = { repeats: { sumOfSquares: 0, degreesOfFreedom: 0 }, feelerAboveAir: null };
   const figures = figuresNow(check, take.method, settings, learned);
-  return take.feelerPairs === null ? figures : { ...figures, feeler: { pairs: take.feelerPairs, bias: null } };
+  // Nobody here ever read a pack both ways.
+  return take.method === 'feeler' ? { ...figures, feeler: { pairs: 0, bias: null } } : figures;
 }
