@@ -67,6 +67,8 @@ function settles({ finding, opens, sentence }: FactLine, { build, asFound, words
     const [by, meant] = [methodWords(recorded.take?.method ?? check.method), methodWords(check.method)];
     return [`Read ${check.name} at the same spots ${meant} and ${by}: the pairs tell how far the second is out.`];
   }
+  if (finding.kind === 'setup')
+    return [`Read ${check.name} at the same spots set up both ways: the pairs tell what the setup did to it.`];
   if (finding.kind !== 'place' || asFound.some(({ name }) => name === check.name)) return [];
   const clears = clearedBy(recorded, finding.place?.side ?? null);
   if (clears === null) return [];

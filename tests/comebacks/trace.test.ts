@@ -2,6 +2,7 @@
 import { expect, test } from 'vitest';
 import { bySubject } from '../../app/comebacks/by-subject.ts';
 import { readCheck } from '../../main/shop/demo/kx3-job.ts';
+import { readPdf } from '../papers/read-pdf.ts';
 import { blankPart } from '../stock/shop-with-parts.ts';
 import { shopThatDelivered } from './shop-that-delivered.ts';
 
@@ -97,6 +98,31 @@ test('a tight pack comes first, opens its take, and speaks for too tight', async
     'Forward clearance was read with dry plates; 11 of 11 with soaked plates.',
     'Forward friction 2: burnt, 71.0 of 80.0 thou left.',
   ]);
+
+  // It is read as found already, so only the setup is left to be settled.
+  expect(trace.wouldSettle).toEqual([
+    'Read Forward clearance at the same spots set up both ways: the pairs tell what the setup did to it.',
+  ]);
+
+  const printed = async (copy: 'shop' | 'customer') => {
+    const { pdfBase64 } = await call('comebacks.printReport', { comebackId, copy, paper: 'A4' });
+    return (await readPdf(Buffer.from(pdfBase64, 'base64'))).text.replace(/\s+/g, ' ');
+  };
+  const shopCopy = await printed('shop');
+  for (const words of [
+    'Forward clearance 21.0 thou: tighter than all 11 builds.',
+    '15.0 more than built: more than the readings can explain.',
+    'too tight, suspected',
+    'Not read when it was built',
+    'What would settle it',
+    'The build as recorded, job',
+  ])
+    expect(shopCopy).toContain(words);
+  const customerCopy = await printed('customer');
+  for (const words of ['Slips again.', 'Forward friction 2', 'to be replaced', 'not decided yet'])
+    expect(customerCopy).toContain(words);
+  // No figures, no causes, no names of who did what.
+  expect(customerCopy).not.toMatch(/builds|thou|tight|RA|of 100/);
 });
 
 test('what is put right under a build is traced anew, and the return ticket is no sibling', async () => {
