@@ -2,7 +2,7 @@
 // counted, so that the best of many is not taken for a find.
 import { accept, type Result, refuse } from '../base/result.ts';
 import { chiSquareTails } from '../statistics/chi-square.ts';
-import { type Alike, cox, coxOfGroup } from '../statistics/cox.ts';
+import { cox, coxOfGroup, scoreOfGroup } from '../statistics/cox.ts';
 import { falseDiscovery } from '../statistics/false-discovery.ts';
 import { fisher } from '../statistics/fisher.ts';
 import { normalCoverageFactor } from '../statistics/normal.ts';
@@ -15,6 +15,10 @@ export const enoughEvents = 8;
 export const enoughInGroup = 5;
 /** One find in so many may be false (Benjamini and Hochberg). */
 export const falseFinds = 0.05;
+/** A group of more levels than these, as the batches of many years are, has those far from a find counted, not fitted. */
+const manyLevels = 100;
+/** By the score test; a find needs a twentieth at most before it is held against all that were tried. */
+const farFromFound = 0.2;
 
 /** A column with what it is asked: a number as it is, a group as one of its levels against the rest. */
 export type Asked =
@@ -48,6 +52,8 @@ export type Factor = Asked & {
 export type TriedFactors = {
   /** The likeliest first. */
   readonly tried: readonly Factor[];
+  /** How many were tried, with those of large groups that were too far from a find to be fitted. */
+  readonly count: number;
   readonly notTried: ReadonlyArray<{ readonly name: string; readonly why: string }>;
 };
 
@@ -57,22 +63,25 @@ type Untold = Omit<Factor, 'adjusted' | 'isFound'>;
 export function tryFactors(columns: readonly FactorColumn[], followed: readonly FollowedBuild[]): TriedFactors {
   const tried: Untold[] = [];
   const notTried: Array<{ name: string; why: string }> = [];
+  let far = 0;
   for (const column of columns) {
     const found = column.kind === 'number' ? [tryNumber(column, followed)] : tryGroup(column, followed);
     for (const each of found) {
       if (each.ok) tried.push(each.value as Untold);
+      else if (each.refusal.code === 'far-from-found') far += 1;
       else notTried.push({ name: column.name, why: each.refusal.message });
     }
   }
+  // What was too far from a find to be fitted counts with the largest p there is.
   const adjusted = falseDiscovery(
-    tried.map(({ effect }) => effect.p),
+    [...tried.map(({ effect }) => effect.p), ...new Array<number>(far).fill(1)],
     falseFinds,
   );
   const told = tried.map((each, i) => {
     const p = adjusted.ok ? adjusted.value.adjusted[i]! : 1;
     return { ...each, adjusted: p, isFound: p <= falseFinds } as Factor;
   });
-  return { tried: told.toSorted((a, b) => a.effect.p - b.effect.p), notTried };
+  return { tried: told.toSorted((a, b) => a.effect.p - b.effect.p), count: tried.length + far, notTried };
 }
 
 function tryNumber(column: NumberColumn, followed: readonly FollowedBuild[]): Result<Untold> {
@@ -125,51 +134,53 @@ function tryGroup(column: GroupColumn, followed: readonly FollowedBuild[]): Resu
   const asked = isPair ? large.toSorted((a, b) => share(b) - share(a)).slice(0, 1) : large;
   const unrecorded = followed.length - builds;
   return asked.map(({ level, alike, inLevel }) => {
-    const rest = all.map(({ count, events: came }, i) => ({
-      count: count - alike[i]!.count,
-      events: came - alike[i]!.events,
-    }));
+    const rest = {
+      counts: all.counts.map((count, i) => count - alike.counts[i]!),
+      events: all.events.map((came, i) => came - alike.events[i]!),
+    };
+    const score = asked.length > manyLevels ? scoreOfGroup(alike, rest, 'efron') : null;
+    if (score?.ok && score.value.p > farFromFound) return refuse('far-from-found', 'Too far from a find to be fitted.');
     const effect = effectOfLevel(alike, rest);
     if (!effect.ok) return effect;
     return accept({ column, level, builds, events, unrecorded, inLevel, between: null, effect: effect.value });
   });
 }
 
-type Counted = { count: number; events: number };
+type Counted = { readonly counts: Float64Array; readonly events: Float64Array };
 
 /** How many of each level ended at each time, and how many of all: all that a group has to say. */
 function countGroup(column: GroupColumn, followed: readonly FollowedBuild[]) {
   const times = new Map<number, number>();
   for (const { time } of followed) if (!times.has(time)) times.set(time, times.size);
-  const nobody = (): Counted[] => Array.from(times, () => ({ count: 0, events: 0 }));
+  const nobody = (): Counted => ({ counts: new Float64Array(times.size), events: new Float64Array(times.size) });
   const all = nobody();
-  const byLevel = new Map<string, Counted[]>();
+  const byLevel = new Map<string, Counted>();
   let isEachInOne = true;
   for (const { place, time, event } of followed) {
     const levels = column.levels[place] ?? null;
     if (levels === null) continue;
     const at = times.get(time)!;
     isEachInOne &&= levels.length === 1;
-    all[at]!.count += 1;
-    all[at]!.events += event;
+    all.counts[at]! += 1;
+    all.events[at]! += event;
     for (const level of levels) {
       const alike = byLevel.get(level) ?? nobody();
       byLevel.set(level, alike);
-      alike[at]!.count += 1;
-      alike[at]!.events += event;
+      alike.counts[at]! += 1;
+      alike.events[at]! += event;
     }
   }
   return { all, byLevel, isEachInOne, ...sumOf(all) };
 }
 
-function sumOf(alike: readonly Alike[]): { builds: number; events: number } {
+function sumOf({ counts, events }: Counted): { builds: number; events: number } {
   return {
-    builds: alike.reduce((sum, { count }) => sum + count, 0),
-    events: alike.reduce((sum, { events }) => sum + events, 0),
+    builds: counts.reduce((sum, count) => sum + count, 0),
+    events: events.reduce((sum, came) => sum + came, 0),
   };
 }
 
-function effectOfLevel(alike: readonly Alike[], others: readonly Alike[]): Result<Effect> {
+function effectOfLevel(alike: Counted, others: Counted): Result<Effect> {
   const ratio = coxOfGroup(alike, others, 'efron');
   if (ratio.ok) {
     const { hazardRatio, hazardRatioInterval, likelihoodRatio } = ratio.value;

@@ -130,7 +130,8 @@ export const fleetAnswer = z.strictObject({
     p: chance,
   }).nullable(),
   factors: orNotEnough({
-    tried: z.array(factor),
+    count: count.describe('how many were tried'),
+    tried: z.array(factor).describe('the likeliest first: every find, and 100 at least where there are so many'),
     notTried: z.array(z.strictObject({ name: z.string(), why: z.string() })),
     shadows: z.array(
       z.strictObject({

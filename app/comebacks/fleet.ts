@@ -48,17 +48,21 @@ export function askFleet(selection: FleetSelection, rows: FleetRows): FleetAnswe
         })
       : null,
     factors: ifEnough(events, () => {
-      const { tried, notTried } = tryFactors(columnsAsked(columns, selection), followed);
+      const { tried, count, notTried } = tryFactors(columnsAsked(columns, selection), followed);
       const found = tried.filter(({ isFound }) => isFound);
       return {
         isEnough: true,
-        tried: tried.map((each) => factorTold(each, words)),
+        count,
+        tried: tried.slice(0, Math.max(mostTold, found.length)).map((each) => factorTold(each, words)),
         notTried: [...notTried],
         shadows: findShadows(found, followed).map((each) => shadowTold(each, words)),
       };
     }),
   };
 }
+
+/** Finds are told whatever their number; of what was tried in vain the likeliest. */
+const mostTold = 100;
 
 type NotEnough = { isEnough: false; why: string };
 

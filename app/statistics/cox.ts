@@ -52,41 +52,58 @@ export function cox(followUp: FollowUp, x: readonly number[], ties: Ties): Resul
   return estimate(latestFirst, ties, spread * unit);
 }
 
-/** Those of a group, or the rest, whose time is the same: how many, and of how many of them the event came. */
-export type Alike = { readonly count: number; readonly events: number };
+/** Of a group, or of the rest: how many ended at each time, and of how many of them the event came. */
+export type Alike = { readonly counts: ArrayLike<number>; readonly events: ArrayLike<number> };
 
 /**
- * The same for a group against the rest, x being 1 or 0, from how many are alike: `inside` and `outside` hold one count a
- * time, in the order of time. Refuses what `cox` refuses. Counting takes no longer for a fleet than for a few.
+ * The same for a group against the rest, x being 1 or 0, from how many are alike: one count a time, in the order of time.
+ * Refuses what `cox` refuses. Counting takes no longer for a fleet than for a few.
  */
-export function coxOfGroup(inside: readonly Alike[], outside: readonly Alike[], ties: Ties): Result<Cox> {
-  if (inside.length !== outside.length) {
-    return refuse('different-lengths', 'inside, outside must be equally long.');
+export function coxOfGroup(inside: Alike, outside: Alike, ties: Ties): Result<Cox> {
+  const counted = tallyGroup(inside, outside);
+  return counted.ok ? estimate(counted.value, ties, 1) : counted;
+}
+
+/**
+ * How often chance alone gives at least such a difference between a group and the rest, by the score test: what `coxOfGroup`
+ * would find, without fitting. Refuses counts that `coxOfGroup` refuses.
+ */
+export function scoreOfGroup(inside: Alike, outside: Alike, ties: Ties): Result<{ readonly p: number }> {
+  const counted = tallyGroup(inside, outside);
+  if (!counted.ok) return counted;
+  const { slope, information } = partialLikelihood(counted.value, ties, 0);
+  return accept({ p: information > 0 ? chiSquareTails(slope ** 2 / information, 1).upper : 1 });
+}
+
+function tallyGroup(inside: Alike, outside: Alike): Result<Tally[]> {
+  const columns = [inside, outside].flatMap(({ counts, events }) => [counts, events]);
+  const length = inside.counts.length;
+  if (columns.some((column) => column.length !== length)) {
+    return refuse('different-lengths', 'The counts of inside and outside must be equally long.');
   }
-  const isCount = ({ count, events }: Alike) =>
-    Number.isSafeInteger(count) && Number.isSafeInteger(events) && events >= 0 && events <= count;
-  if (![...inside, ...outside].every(isCount)) {
-    return refuse('not-a-count', 'Counts are whole numbers, zero or more, and no more events than there are.');
+  const latestFirst: Tally[] = [];
+  let [within, beside, came] = [0, 0, 0];
+  for (let i = length - 1; i >= 0; i--) {
+    const counts = Float64Array.of(inside.counts[i]!, outside.counts[i]!);
+    const eventsAtX = Float64Array.of(inside.events[i]!, outside.events[i]!);
+    const areCounts = eventsAtX.every(
+      (events, at) =>
+        Number.isSafeInteger(counts[at]) && Number.isSafeInteger(events) && events >= 0 && events <= counts[at]!,
+    );
+    if (!areCounts) {
+      return refuse('not-a-count', 'Counts are whole numbers, zero or more, and no more events than there are.');
+    }
+    const events = eventsAtX[0]! + eventsAtX[1]!;
+    within += counts[0]!;
+    beside += counts[1]!;
+    came += events;
+    latestFirst.push({ events, x: groupAndRest, counts, eventsAtX });
   }
-  const some = (of: readonly Alike[]) => of.some(({ count }) => count > 0);
-  if (!some(inside) || !some(outside)) {
+  if (within === 0 || beside === 0) {
     return refuse('constant-covariate', 'The covariate is the same for everybody.');
   }
-  const latestFirst = inside
-    .map((within, i): Tally => {
-      const rest = outside[i]!;
-      return {
-        events: within.events + rest.events,
-        x: groupAndRest,
-        counts: Float64Array.of(within.count, rest.count),
-        eventsAtX: Float64Array.of(within.events, rest.events),
-      };
-    })
-    .reverse();
-  if (latestFirst.every(({ events }) => events === 0)) {
-    return refuse('no-events', 'There is no event to learn from.');
-  }
-  return estimate(latestFirst, ties, 1);
+  if (came === 0) return refuse('no-events', 'There is no event to learn from.');
+  return accept(latestFirst);
 }
 
 const groupAndRest = Float64Array.of(1, 0);
@@ -161,14 +178,20 @@ function partialLikelihood(latestFirst: readonly Tally[], ties: Ties, coefficien
         slope += each * eventsHere;
       }
     }
+    // One logarithm for many factors, as long as their product stays well within the range of doubles.
+    let product = 1;
     for (let i = 0; i < events; i++) {
       const left = ties === 'efron' ? i / events : 0;
       const total = weights - left * tiedWeights;
       const mean = (firsts - left * tiedFirsts) / total;
-      value -= Math.log(total);
       slope -= mean;
       information += (seconds - left * tiedSeconds) / total - mean * mean;
+      const longer = product * total;
+      const isWithin = longer > 1e-150 && longer < 1e150;
+      if (!isWithin) value -= Math.log(product) + Math.log(total);
+      product = isWithin ? longer : 1;
     }
+    value -= Math.log(product);
   }
   return { coefficient, value, slope, information };
 }

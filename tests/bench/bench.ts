@@ -1,5 +1,6 @@
 // Benchmarks: `npm run bench`, or `npm run bench -- swaps` for one section. Exits 1 where an optimum differs.
 import { benchAccept } from './accept-bench.ts';
+import { benchComebacks } from './comebacks-bench.ts';
 import { benchFleet } from './fleet-bench.ts';
 import { benchJointly } from './joint-bench.ts';
 import { machine } from './measure.ts';
@@ -13,6 +14,7 @@ const sections: Record<string, () => Promise<boolean>> = {
   rebuilds: benchRebuilds,
   fleet: benchFleet,
   accept: benchAccept,
+  comebacks: benchComebacks,
 };
 
 const asked = process.argv.slice(2);

@@ -1,7 +1,8 @@
 // What must hold of survival statistics whatever the data, and what they refuse.
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { cox, coxOfGroup } from '../../app/statistics/cox.ts';
+import { chiSquareTails } from '../../app/statistics/chi-square.ts';
+import { cox, coxOfGroup, scoreOfGroup } from '../../app/statistics/cox.ts';
 import { kaplanMeier } from '../../app/statistics/kaplan-meier.ts';
 import { logRank } from '../../app/statistics/log-rank.ts';
 import { weibull } from '../../app/statistics/weibull.ts';
@@ -181,9 +182,13 @@ describe('Cox’s model of a group by counts', () => {
         const count = (x: number) =>
           times.map((time) => {
             const alike = subjects.filter((each) => each.x === x && each.time === time);
-            return { count: alike.length, events: alike.filter(({ event }) => event === 1).length };
+            return { count: alike.length, came: alike.filter(({ event }) => event === 1).length };
           });
-        const byCounts = coxOfGroup(count(1), count(0), 'efron');
+        const alike = (x: number) => {
+          const counted = count(x);
+          return { counts: counted.map((each) => each.count), events: counted.map(({ came }) => came) };
+        };
+        const byCounts = coxOfGroup(alike(1), alike(0), 'efron');
         const followUp = { time: subjects.map(({ time }) => time), event: subjects.map(({ event }) => event) };
         const bySubjects = cox(
           followUp,
@@ -195,6 +200,8 @@ describe('Cox’s model of a group by counts', () => {
         expectAllRelative(byCounts.value.logLikelihood, bySubjects.value.logLikelihood, 1e-9);
         expect(byCounts.value.coefficient).toBeCloseTo(bySubjects.value.coefficient, 6);
         expectRelative(byCounts.value.standardError, bySubjects.value.standardError, 1e-6);
+        const { p } = accepted(scoreOfGroup(alike(1), alike(0), 'efron'));
+        expect(p).toBeCloseTo(chiSquareTails(bySubjects.value.score, 1).upper, 6);
       }),
     );
   });

@@ -12,21 +12,21 @@ type Told = Extract<FleetAnswer['factors'], { isEnough: true }>;
 
 export function FleetFactors({ factors }: { factors: Told }) {
   const { decimalMark } = useOpenShop().settings;
-  const { tried, notTried, shadows } = factors;
+  const { tried, count: all, notTried, shadows } = factors;
   const found = tried.filter(({ isFound }) => isFound);
   return (
     <>
       <p className={styles.said}>
         {found.length === 0
-          ? `Of ${count(tried.length, 'thing')} tried, none stands out from chance.`
-          : `Of ${count(tried.length, 'thing')} tried, ${found.length} ${found.length === 1 ? 'stands' : 'stand'} out; one in twenty such finds may be chance. Going together is not causing.`}
+          ? `Of ${count(all, 'thing')} tried, none stands out from chance.`
+          : `Of ${count(all, 'thing')} tried, ${found.length} ${found.length === 1 ? 'stands' : 'stand'} out; one in twenty such finds may be chance. Going together is not causing.`}
       </p>
       {found.length > 0 && (
         <ol className={styles.found} aria-label="What stands out">
           {found.map((factor) => (
             <li key={`${factor.name} ${factor.level}`}>
               <p className={styles.finding}>{factor.says}</p>
-              <p className={styles.beneath}>{evidence(factor, tried.length, decimalMark)}</p>
+              <p className={styles.beneath}>{evidence(factor, all, decimalMark)}</p>
               <p className={styles.settle}>To settle it: {factor.settle}</p>
             </li>
           ))}
@@ -51,7 +51,7 @@ export function FleetFactors({ factors }: { factors: Told }) {
         </div>
       ))}
       <div className={styles.after}>
-        <Disclosure words={`All ${tried.length} tried`}>
+        <Disclosure words={tried.length === all ? `All ${all} tried` : `The likeliest ${tried.length} of ${all} tried`}>
           <Table label="All that was tried, the likeliest first" density="dense">
             <thead>
               <tr>
