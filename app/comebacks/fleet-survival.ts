@@ -1,5 +1,6 @@
 // The part of a fleet that has not come back, as a curve with its limits, as a line of wear, and by quarter of delivery.
 import { accept, type Result, refuse } from '../base/result.ts';
+import { quarterOf } from '../jobs/calendar-days.ts';
 import { kaplanMeier, type SurvivalStep } from '../statistics/kaplan-meier.ts';
 import { logRank } from '../statistics/log-rank.ts';
 import { proportion } from '../statistics/proportion.ts';
@@ -156,8 +157,4 @@ export function ratesByQuarter(builds: readonly FleetBuild[], followed: readonly
       const told = proportion(cameBack, ofQuarter.length);
       return told.ok ? [{ quarter, builds: ofQuarter.length, cameBack, stillFollowed, ...told.value }] : [];
     });
-}
-
-function quarterOf(day: string): string {
-  return `${day.slice(0, 4)} Q${Math.ceil(Number(day.slice(5, 7)) / 3)}`;
 }

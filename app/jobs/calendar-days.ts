@@ -37,6 +37,21 @@ export function monthsAfter(day: string, months: number): string {
   return new Date(Date.UTC(year, month - 1 + months, Math.min(date, lastDate))).toISOString().slice(0, 10);
 }
 
+/** The quarter of the calendar year a day lies in: "2026 Q3". As text they stand in order. */
+export function quarterOf(day: string): string {
+  return `${day.slice(0, 4)} Q${Math.ceil(Number(day.slice(5, 7)) / 3)}`;
+}
+
+/** Every quarter from one to another, both included; none where the last comes before the first. */
+export function quartersBetween(first: string, last: string): string[] {
+  const indexOf = (quarter: string) => 4 * Number(quarter.slice(0, 4)) + Number(quarter.slice(6)) - 1;
+  const count = indexOf(last) - indexOf(first) + 1;
+  return Array.from({ length: Math.max(0, count) }, (_, step) => {
+    const index = indexOf(first) + step;
+    return `${Math.floor(index / 4)} Q${(index % 4) + 1}`;
+  });
+}
+
 /** "today", "1 day", "12 days". */
 export function daysWords(days: number): string {
   if (days <= 0) return 'today';

@@ -4,6 +4,7 @@ import type { Handlers } from '../rpc/handler.ts';
 import { findBuilds } from './builds.service.ts';
 import * as calls from './calls.service.ts';
 import { printComebackReport } from './comeback-report.service.ts';
+import { getCost } from './cost.service.ts';
 import { fleetChoices } from './fleet-choices.service.ts';
 import * as log from './log.service.ts';
 import { listSharing, suggestShared } from './sharing.service.ts';
@@ -35,4 +36,5 @@ export const comebacksHandlers: Handlers<'comebacks'> = {
   'comebacks.noteCall': (desk, input) => desk.shop().write((writing, now) => calls.noteCall(writing, now, input)),
   'comebacks.exportToCall': (desk) => calls.exportToCall(desk.shop()),
   'comebacks.printToCall': (desk, input) => calls.printToCall(desk.shop(), input),
+  'comebacks.getCost': (desk) => desk.shop().readApart(getCost),
 };

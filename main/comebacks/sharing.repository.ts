@@ -77,30 +77,33 @@ export function batchesThatCameBack(reading: Reading, limit: number) {
 
 /** Parts found in the same condition within a family, the most frequent first; good ones tell nothing. */
 export function findingsHolding(reading: Reading, words: readonly string[], limit: number) {
-  return reading
-    .selectFrom('findings_as_known as found')
-    .innerJoin('jobs', 'jobs.job_id', 'found.job_id')
-    .innerJoin('units', 'units.unit_id', 'jobs.unit_id')
-    .innerJoin('families', 'families.family_id', 'units.family_id')
-    .select(['found.part', 'found.condition', 'families.name as family_name'])
-    .select((row) => [
-      row.fn.max<number>('found.finding_id').as('finding_id'),
-      row.fn.count<number>('found.job_id').distinct().as('times'),
-    ])
-    .where('found.condition', '<>', 'good')
-    .where((row) =>
-      row.and(
-        words.map((word) => {
-          const fragment = `%${word.replace(/[\\%_]/g, '\\$&')}%`;
-          return sql<boolean>`${row.ref('found.part')} || ' ' || ${row.ref('found.condition')} like ${fragment} escape '\\'`;
-        }),
-      ),
-    )
-    .groupBy(['units.family_id', 'found.part', 'found.condition'])
-    .orderBy('times', 'desc')
-    .orderBy('finding_id', 'desc')
-    .limit(limit)
-    .execute();
+  return (
+    reading
+      .selectFrom('findings_as_known as found')
+      .innerJoin('jobs', 'jobs.job_id', 'found.job_id')
+      .innerJoin('units', 'units.unit_id', 'jobs.unit_id')
+      .innerJoin('families', 'families.family_id', 'units.family_id')
+      .select(['found.part', 'found.condition', 'families.name as family_name'])
+      .select((row) => [
+        row.fn.max<number>('found.finding_id').as('finding_id'),
+        row.fn.count<number>('found.job_id').distinct().as('times'),
+      ])
+      .where('found.condition', '<>', 'good')
+      .where((row) =>
+        row.and(
+          words.map((word) => {
+            const fragment = `%${word.replace(/[\\%_]/g, '\\$&')}%`;
+            return sql<boolean>`${row.ref('found.part')} || ' ' || ${row.ref('found.condition')} like ${fragment} escape '\\'`;
+          }),
+        ),
+      )
+      // A part is the same however its name is written.
+      .groupBy(['units.family_id', sql`found.part collate nocase`, 'found.condition'])
+      .orderBy('times', 'desc')
+      .orderBy('finding_id', 'desc')
+      .limit(limit)
+      .execute()
+  );
 }
 
 /** The tickets where the same part was found in the same condition as in this finding, within its family. */
@@ -122,7 +125,7 @@ export async function ticketsWithSameFinding(reading: Reading, findingId: number
       join.onRef('comeback.job_id', '=', 'found.job_id').on('comeback.outcome', '<>', 'logged by mistake'),
     )
     .select(['found.job_id', 'jobs.number', 'decision', 'built_job_id'])
-    .where('part', '=', finding.part)
+    .where(sql<boolean>`part = ${finding.part} collate nocase`)
     .where('condition', '=', finding.condition)
     .where('units.family_id', '=', finding.family_id)
     .orderBy('finding_id')

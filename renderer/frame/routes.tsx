@@ -9,6 +9,7 @@ import { CallListPaperScreen } from '../screens/comebacks/CallListPaperScreen.ts
 import { CameBackScreen } from '../screens/comebacks/CameBackScreen.tsx';
 import { ComebackReportScreen } from '../screens/comebacks/ComebackReportScreen.tsx';
 import { ComebackScreen } from '../screens/comebacks/ComebackScreen.tsx';
+import { CostScreen } from '../screens/comebacks/CostScreen.tsx';
 import { FleetScreen } from '../screens/comebacks/FleetScreen.tsx';
 import { LogComebackScreen } from '../screens/comebacks/LogComebackScreen.tsx';
 import { SharingScreen } from '../screens/comebacks/SharingScreen.tsx';
@@ -316,6 +317,7 @@ const comebackReport = createRoute({
 });
 
 const fleet = createRoute({ getParentRoute: () => root, path: '/comebacks/fleet', component: FleetScreen });
+const costOfComebacks = createRoute({ getParentRoute: () => root, path: '/comebacks/cost', component: CostScreen });
 const whoToCall = createRoute({ getParentRoute: () => root, path: '/comebacks/calls', component: WhoToCallScreen });
 const callListPaper = createRoute({
   getParentRoute: () => root,
@@ -434,6 +436,7 @@ export const router = createRouter({
     logComeback,
     comeback,
     comebackReport,
+    costOfComebacks,
     whoToCall,
     callListPaper,
     askWhatIsShared,

@@ -5,6 +5,7 @@ const sides = [
   { path: '/comebacks', name: 'Came back', holds: /^\/comebacks(\/new|\/\d+.*)?$/ },
   { path: '/comebacks/fleet', name: 'Fleet', holds: /^\/comebacks\/fleet/ },
   { path: '/comebacks/calls', name: 'Who to call', holds: /^\/comebacks\/(calls|sharing)/ },
+  { path: '/comebacks/cost', name: 'Cost', holds: /^\/comebacks\/cost/ },
 ];
 
 export function ComebacksTabs() {

@@ -116,7 +116,7 @@ function UnitRow({ unit }: { unit: UnitToCall }) {
   return (
     <tr className={styles.tall}>
       <RowHead>
-        <Link to="/jobs/$jobId" params={{ jobId: String(build.jobId) }}>
+        <Link className={styles.whole} to="/jobs/$jobId" params={{ jobId: String(build.jobId) }}>
           Job {build.number}
         </Link>
         <span className={styles.beneath}>{`${build.unit.familyName} ${build.unit.serial}`.trim()}</span>
