@@ -149,9 +149,14 @@ async function checkColumns(reading: Reading, familyId: number, places: Places):
     byCheck.set(row.check_id, column.values);
   }
   for (const row of await repository.listAmounts(reading, familyId)) {
-    const place = places.get(row.job_id);
     const values = byCheck.get(row.check_id);
-    if (place !== undefined && values) values[place] = row.amount;
+    if (!values) continue;
+    const jobs: number[] = JSON.parse(row.jobs);
+    const amounts: Array<number | null> = JSON.parse(row.amounts);
+    for (const [i, jobId] of jobs.entries()) {
+      const place = places.get(jobId);
+      if (place !== undefined) values[place] = amounts[i] ?? null;
+    }
   }
   return [...columns.values()].filter(({ values }) => values.some((value) => value !== null));
 }
@@ -183,9 +188,11 @@ async function wayColumns(reading: Reading, familyId: number, places: Places): P
     const check = named.get(row.check_id);
     if (!check) continue;
     const { name, pack_name: packName } = check;
-    columns.add(row.job_id, { name: `${name} read by`, packName, grouping: 'method' }, row.method);
-    if (row.plates !== null)
-      columns.add(row.job_id, { name: `${name}, plates`, packName, grouping: 'plates' }, row.plates);
+    const { method, plates } = row;
+    const jobs: number[] = JSON.parse(row.jobs);
+    for (const jobId of jobs) columns.add(jobId, { name: `${name} read by`, packName, grouping: 'method' }, method);
+    if (plates === null) continue;
+    for (const jobId of jobs) columns.add(jobId, { name: `${name}, plates`, packName, grouping: 'plates' }, plates);
   }
   return columns.all();
 }
