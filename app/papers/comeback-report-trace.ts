@@ -42,7 +42,7 @@ function standsOut({ trace, ...words }: ComebackReportFacts): readonly Block[] {
       columns: [
         { heading: 'on record', align: 'start', width: 'rest' },
         { heading: 'among the others', align: 'start', width: stripSize.width },
-        { heading: 'as unusual', align: 'end', width: 64 },
+        { heading: 'by chance in', align: 'end', width: 64 },
       ],
       rows: first.map((subject) => standingRow(subject, words)),
     },

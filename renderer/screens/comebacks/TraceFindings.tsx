@@ -54,7 +54,7 @@ function SubjectLine({ subject: { lead, others, least } }: { subject: Subject })
               {wayWords(lead.opens)}
             </OpensLink>
           )}
-          {least !== null && <span className="small quiet">{chanceWords(least)} builds are as unusual or more</span>}
+          {least !== null && <span className="small quiet">by chance as unusual in {chanceWords(least)}</span>}
         </div>
       </div>
       {place && place.others.length > 0 && (
