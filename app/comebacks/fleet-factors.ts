@@ -18,7 +18,7 @@ export const falseFinds = 0.05;
 /** A group of more levels than these, as the batches of many years are, has those far from a find counted, not fitted. */
 const manyLevels = 100;
 /** By the score test; a find needs a twentieth at most before it is held against all that were tried. */
-const farFromFound = 0.2;
+const farFromFound = 0.1;
 
 /** A column with what it is asked: a number as it is, a group as one of its levels against the rest. */
 export type Asked =

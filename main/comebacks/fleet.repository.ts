@@ -97,7 +97,7 @@ export function listChecksByName(reading: Reading, familyId: number) {
     .execute();
 }
 
-/** The amounts of every check with the jobs they are of, both as JSON: a hundred thousands of rows cost more than theirs. */
+/** The amounts of every check with the jobs they are of, both as JSON: a row for every figure would cost several times as much. */
 export function listAmounts(reading: Reading, familyId: number) {
   return reading
     .selectFrom('as_built_checks')
