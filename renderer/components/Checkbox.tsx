@@ -6,11 +6,12 @@ import { TickMark } from './TickMark.tsx';
 
 export type CheckboxProps = Omit<AriaCheckboxProps, 'className' | 'style' | 'children' | 'render'> & {
   children: string;
+  size?: 'desk' | 'bench';
 };
 
-export function Checkbox({ children, ...rest }: CheckboxProps) {
+export function Checkbox({ children, size = 'desk', ...rest }: CheckboxProps) {
   return (
-    <AriaCheckbox {...rest} className={classNames(styles.line)}>
+    <AriaCheckbox {...rest} className={classNames(styles.line, styles[size])}>
       <span className={styles.box}>
         <TickMark />
       </span>

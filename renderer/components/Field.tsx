@@ -13,6 +13,9 @@ export type FieldWords = {
   isLabelHidden?: boolean;
 };
 
+/** `bench` is met with gloves at arm's length. */
+export type FieldSize = 'desk' | 'bench';
+
 /** Goes inside a React Aria field, which ties label, hint and refusal to the entry. */
 export function Field({ label, hint, refusal, isLabelHidden, children }: FieldWords & { children: ReactNode }) {
   return (

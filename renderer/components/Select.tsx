@@ -10,7 +10,7 @@ import {
 } from 'react-aria-components';
 import { classNames } from './class-names.ts';
 import field from './Field.module.css';
-import { Field, type FieldWords } from './Field.tsx';
+import { Field, type FieldSize, type FieldWords } from './Field.tsx';
 import menu from './Menu.module.css';
 import styles from './Select.module.css';
 
@@ -23,6 +23,7 @@ export type SelectProps<K extends string | number> = FieldWords &
     value: K | null;
     onChange: (id: K) => void;
     placeholder?: string;
+    size?: FieldSize;
   };
 
 export function Select<K extends string | number>({
@@ -34,6 +35,7 @@ export function Select<K extends string | number>({
   value,
   onChange,
   placeholder = 'Choose…',
+  size = 'desk',
   ...rest
 }: SelectProps<K>) {
   return (
@@ -43,7 +45,7 @@ export function Select<K extends string | number>({
       value={value}
       onChange={(id) => onChange(id as K)}
       placeholder={placeholder}
-      className={classNames(field.field)}
+      className={classNames(field.field, field[size])}
     >
       <Field label={label} hint={hint} refusal={refusal} isLabelHidden={isLabelHidden}>
         <Button className={classNames(field.entry, styles.chosen, Boolean(refusal) && styles.refused)}>

@@ -2,7 +2,7 @@
 import { TextField as AriaTextField, type TextFieldProps as AriaTextFieldProps, Input } from 'react-aria-components';
 import { classNames } from './class-names.ts';
 import field from './Field.module.css';
-import { Field, type FieldWords } from './Field.tsx';
+import { Field, type FieldSize, type FieldWords } from './Field.tsx';
 import styles from './TextField.module.css';
 
 export type TextFieldProps = FieldWords &
@@ -12,11 +12,21 @@ export type TextFieldProps = FieldWords &
     placeholder?: string;
     /** Said once after the entry, such as "thou" or "psi". */
     unit?: string;
+    size?: FieldSize;
   };
 
-export function TextField({ label, hint, refusal, isLabelHidden = false, placeholder, unit, ...rest }: TextFieldProps) {
+export function TextField({
+  label,
+  hint,
+  refusal,
+  isLabelHidden = false,
+  placeholder,
+  unit,
+  size = 'desk',
+  ...rest
+}: TextFieldProps) {
   return (
-    <AriaTextField {...rest} isInvalid={Boolean(refusal)} className={classNames(field.field)}>
+    <AriaTextField {...rest} isInvalid={Boolean(refusal)} className={classNames(field.field, field[size])}>
       <Field label={label} hint={hint} refusal={refusal} isLabelHidden={isLabelHidden}>
         <span className={styles.line}>
           <Input className={classNames(field.entry)} placeholder={placeholder ?? ''} autoComplete="off" />

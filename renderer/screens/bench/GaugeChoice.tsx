@@ -46,6 +46,7 @@ export function GaugeChoice({ choice, scans = false }: { choice: Choice; scans?:
     <div className={styles.choice}>
       <Select
         label="Read with"
+        size="bench"
         options={[
           { id: none, words: 'no gauge named' },
           ...fitting.map((each) => ({ id: each.gaugeId, words: each.tag })),
@@ -59,11 +60,19 @@ export function GaugeChoice({ choice, scans = false }: { choice: Choice; scans?:
   );
 }
 
+/** What is to be known about the gauge that reads, where it was not said above already. */
+export function GaugeWarning({ gaugeId }: { gaugeId: number }) {
+  const gauge = useRead('gauges.listGauges', {}).data?.find((each) => each.gaugeId === gaugeId);
+  const warning = gauge ? standingWarning(gauge.tag, gauge.standing) : null;
+  return warning && <Notice>{warning}</Notice>;
+}
+
 /** A scanner types the code and presses Enter; a hand may do the same. */
 function ScanEntry({ choice: { fitting, choose } }: { choice: Choice }) {
   const [typed, setTyped] = useState('');
   const [refusal, refuse] = useState<string | null>(null);
   const scanned = () => {
+    if (typed.trim() === '') return;
     const code = readLabelCode(typed);
     const gauge = code?.kind === 'gauge' ? fitting.find(({ gaugeId }) => gaugeId === code.gaugeId) : undefined;
     if (gauge) choose(gauge.gaugeId);
@@ -75,6 +84,7 @@ function ScanEntry({ choice: { fitting, choose } }: { choice: Choice }) {
   return (
     <TextField
       label="or scan its label"
+      size="bench"
       value={typed}
       onChange={(text) => {
         setTyped(text);

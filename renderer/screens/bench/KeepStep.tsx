@@ -47,7 +47,14 @@ export function KeepStep({ go }: { go: Go }) {
       aside={beside}
     >
       <EnterThrough label="Keep as is" onFinish={keep}>
-        <TextField label="Reason" value={reason.value} onChange={reason.change} refusal={refusal} autoFocus />
+        <TextField
+          label="Reason"
+          size="bench"
+          value={reason.value}
+          onChange={reason.change}
+          refusal={refusal}
+          autoFocus
+        />
       </EnterThrough>
       {refusal === null && <FailureSentence error={keeping.error} />}
     </CheckPage>

@@ -104,7 +104,8 @@ export function ReadStep({ step, go }: { step: Extract<Step, { at: 'read' }>; go
   const otherPhase = plan?.phase === 'as found' ? 'final' : 'as found';
   const canNote = isByAir && take !== null;
   const spotKey = `${take?.takeId ?? 0} ${spot} ${reads} ${isZeroedAgain} ${goNumber}`;
-  const live = useLiveEntry({ method, isZeroedAgain, line, spotKey, noteNoHold: end('will not hold air') });
+  const noteNoHold = end('will not hold air');
+  const live = useLiveEntry({ method, isZeroedAgain, line, spotKey, noteNoHold, isGaugeAbove: choosesGauge });
   const keys: BenchKey[] = [
     { key: 'Enter', words: 'Accept', isFilled: true, onPress: back(live.accept) },
     ...line.answers,
@@ -213,6 +214,7 @@ export function ReadStep({ step, go }: { step: Extract<Step, { at: 'read' }>; go
         <EnterThrough label="Before it" onFinish={back(() => undefined)} className={styles.note}>
           <TextField
             label="What was changed before it"
+            size="bench"
             value={plan.note}
             onChange={(text) => changePlan({ note: text })}
           />

@@ -38,13 +38,14 @@ export function SetupCard({ setup, isFilling, onChange, onFinish }: SetupCardPro
     <EnterThrough label="Setup card" onFinish={() => typedAir.ok && isFace && onFinish()} className={styles.card}>
       <TextField
         label="Air while flowing"
+        size="bench"
         unit="psi"
         value={air}
         onChange={typeAir}
         refusal={typedAir.ok ? null : typedAir.refusal.message}
         autoFocus={isFilling}
       />
-      <TextField label="Port that is fed" value={setup.port} onChange={(port) => change({ port })} />
+      <TextField label="Port that is fed" size="bench" value={setup.port} onChange={(port) => change({ port })} />
       <RadioGroup
         label="Dial base on"
         size="bench"
@@ -84,15 +85,20 @@ export function SetupCard({ setup, isFilling, onChange, onFinish }: SetupCardPro
       />
       <TextField
         label="Counts of the dial’s face"
+        size="bench"
         value={face}
         onChange={typeFace}
         refusal={isFace ? null : 'A dial’s face has 10 to 1000 counts, such as 100.'}
       />
-      <TextField label="Where the mark is" value={setup.mark} onChange={(mark) => change({ mark })} />
-      <Checkbox isSelected={setup.isPistonSeated} onChange={(isPistonSeated) => change({ isPistonSeated })}>
+      <TextField label="Where the mark is" size="bench" value={setup.mark} onChange={(mark) => change({ mark })} />
+      <Checkbox
+        size="bench"
+        isSelected={setup.isPistonSeated}
+        onChange={(isPistonSeated) => change({ isPistonSeated })}
+      >
         Piston stroked twice and down
       </Checkbox>
-      <Checkbox isSelected={setup.isOpenEndUp} onChange={(isOpenEndUp) => change({ isOpenEndUp })}>
+      <Checkbox size="bench" isSelected={setup.isOpenEndUp} onChange={(isOpenEndUp) => change({ isOpenEndUp })}>
         Open end up
       </Checkbox>
     </EnterThrough>

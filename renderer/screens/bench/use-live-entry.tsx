@@ -3,6 +3,7 @@ import { type ReactNode, useRef, useState } from 'react';
 import type { ReadingMethod } from '../../../app/specs/spec-sheet.ts';
 import { acceptLive } from './accept-live.ts';
 import { useAtCheck } from './at-check.ts';
+import { GaugeWarning } from './GaugeChoice.tsx';
 import { LiveGauge } from './LiveGauge.tsx';
 import type { LiveNow } from './live-gauge.ts';
 import { wantedBy } from './live-words.ts';
@@ -16,6 +17,8 @@ type LiveEntryInput = {
   /** Another one begins the spot anew. */
   readonly spotKey: string;
   readonly noteNoHold: () => void;
+  /** The gauge was chosen, and warned of, just above. */
+  readonly isGaugeAbove?: boolean;
 };
 
 type LiveEntry = {
@@ -28,8 +31,15 @@ type LiveEntry = {
   readonly around: (entry: ReactNode) => ReactNode;
 };
 
-export function useLiveEntry({ method, isZeroedAgain, line, spotKey, noteNoHold }: LiveEntryInput): LiveEntry {
-  const { check, settings } = useAtCheck();
+export function useLiveEntry({
+  method,
+  isZeroedAgain,
+  line,
+  spotKey,
+  noteNoHold,
+  isGaugeAbove = false,
+}: LiveEntryInput): LiveEntry {
+  const { check, settings, takes } = useAtCheck();
   const gauge = useBenchGauge();
   const wanted = wantedBy(method, check.quantity, isZeroedAgain);
   const live = useRef<LiveNow | null>(null);
@@ -43,10 +53,14 @@ export function useLiveEntry({ method, isZeroedAgain, line, spotKey, noteNoHold 
     const isAccepted = acceptLive(live.current, { line: gauge, decimalMark, entry: line, noteNoHold });
     if (!isAccepted) refuseAt(live.current?.sentence ?? null);
   };
+  const gaugeId = gauge.gaugeId ?? takes.at(-1)?.gauge?.gaugeId ?? null;
   const around = (entry: ReactNode) => (
-    <LiveGauge line={gauge} wanted={wanted} spotKey={spotKey} now={live} refusedAt={refusedAt}>
-      {entry}
-    </LiveGauge>
+    <>
+      {gaugeId !== null && !isGaugeAbove && <GaugeWarning gaugeId={gaugeId} />}
+      <LiveGauge line={gauge} wanted={wanted} spotKey={spotKey} now={live} refusedAt={refusedAt}>
+        {entry}
+      </LiveGauge>
+    </>
   );
   return { isReadable: true, runs: true, accept, around };
 }
