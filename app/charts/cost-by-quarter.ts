@@ -1,4 +1,4 @@
-// Cost quarter after quarter as bars, with the count of what came back over each and what was delivered below it.
+// Cost quarter after quarter as bars, with what came back and what was delivered counted below each.
 import { scaleLinear } from 'd3-scale';
 import { type Chart, line, rect, round, type Shape, text } from './shapes.ts';
 import { textWidth } from './text-box.ts';
@@ -11,7 +11,7 @@ export type QuarterBar = {
   readonly delivered: number;
 };
 
-const room = { top: 28, bottom: 48 };
+const room = { top: 28, bottom: 64 };
 
 /** At least one quarter. `money` writes cents out; the newest quarters are drawn where not all have room. */
 export function costByQuarter(
@@ -42,7 +42,8 @@ export function costByQuarter(
           ]),
       text(middle, top - 8, cost === 0 && cameBack === 0 ? '–' : money(cost), { anchor: 'middle', weight: 'semibold' }),
       text(middle, base + 18, quarter, { anchor: 'middle' }),
-      text(middle, base + 38, `${cameBack} of ${delivered}`, { anchor: 'middle', role: 'quiet' }),
+      text(middle, base + 38, `${cameBack} back`, { anchor: 'middle', role: 'quiet' }),
+      text(middle, base + 56, `${delivered} built`, { anchor: 'middle', role: 'quiet' }),
     ];
   });
   shapes.push(line(0, base, width, base, { stroke: 'ink', strokeWidth: 1 }));

@@ -140,7 +140,7 @@ function BuildsTable({ builds, chosen, onChoose }: BuildsTableProps) {
               )}
             </Cell>
             <RowHead>
-              <Link to="/jobs/$jobId" params={{ jobId: String(build.jobId) }}>
+              <Link className={styles.whole} to="/jobs/$jobId" params={{ jobId: String(build.jobId) }}>
                 Job {build.number}
               </Link>
               <span className={styles.beneath}>{`${build.unit.familyName} ${build.unit.serial}`.trim()}</span>

@@ -106,7 +106,7 @@ function ComebackRow({ line }: { line: ComebackLine }) {
   return (
     <tr className={styles.tall}>
       <RowHead>
-        <Link to="/comebacks/$comebackId" params={{ comebackId: String(line.comebackId) }}>
+        <Link className={styles.whole} to="/comebacks/$comebackId" params={{ comebackId: String(line.comebackId) }}>
           Job {line.number}
         </Link>
         <span className={styles.beneath}>{sayBusinessDay(line.cameBackOn)}</span>
@@ -116,7 +116,7 @@ function ComebackRow({ line }: { line: ComebackLine }) {
         <span className={styles.beneath}>{[line.vehicle, line.customerName].filter(Boolean).join(', ')}</span>
       </Cell>
       <Cell>
-        <Link to="/jobs/$jobId" params={{ jobId: String(line.builtJobId) }}>
+        <Link className={styles.whole} to="/jobs/$jobId" params={{ jobId: String(line.builtJobId) }}>
           Job {line.builtNumber}
         </Link>
       </Cell>

@@ -76,15 +76,17 @@ function CostPage({ cost }: { cost: Cost }) {
             />
           </div>
         </div>
-        <p className={styles.sentence}>{saysOf(sumCells(cost.cells, { familyId, quarter: null }))}</p>
+        <p className={styles.after}>{saysOf(sumCells(cost.cells, { familyId, quarter: null }))}</p>
         {bars.length > 0 && (
-          <FittedChart least={320} draw={(width) => costByQuarter(bars, money, { width, height: 240 })} />
+          <FittedChart least={320} draw={(width) => costByQuarter(bars, money, { width, height: 256 })} />
         )}
-        <SumsTable
-          label="Cost by quarter"
-          first="quarter"
-          rows={quarters.map((sums) => ({ name: sums.quarter, sums })).toReversed()}
-        />
+        <div className={styles.narrow}>
+          <SumsTable
+            label="Cost by quarter"
+            first="quarter"
+            rows={quarters.map((sums) => ({ name: sums.quarter, sums })).toReversed()}
+          />
+        </div>
       </section>
       <div className={styles.columns}>
         <section className={styles.section} aria-label="By family">
