@@ -12,7 +12,7 @@ import { evaluateTake } from '../../app/readings/evaluate-take.ts';
 import { standingTake } from '../../app/readings/standing-take.ts';
 import type { Settings } from '../../app/shop/shop.contract.ts';
 import { found } from '../database/errors.ts';
-import type { OpenShop } from '../database/open-shop.ts';
+import { type OpenShop, openBeside } from '../database/open-shop.ts';
 import type { Reading } from '../database/tables.ts';
 import { extentOf } from '../jobs/extent.repository.ts';
 import { listFindings } from '../jobs/findings.service.ts';
@@ -35,9 +35,19 @@ export async function traceComeback(shop: OpenShop, input: { comebackId: number 
     const { row, siblingIds } = await comebackAndSiblings(reading, input.comebackId);
     return repository.notOnShelf(reading, [row.built_job_id, ...siblingIds], reckoning);
   });
-  for (let from = 0; from < missing.length; from += buildsAtOnce)
-    await shop.write((writing) => reckonBuilds(writing, missing.slice(from, from + buildsAtOnce)));
+  if (missing.length > 0) await reckonBeside(shop, missing);
   return shop.read((reading) => traceOf(reading, input.comebackId));
+}
+
+/** Over a connection of its own, since who only asks may have the file open for reading; the shelf holds nothing new. */
+async function reckonBeside({ file, clock }: OpenShop, jobIds: readonly number[]): Promise<void> {
+  const beside = openBeside(file, clock);
+  try {
+    for (let from = 0; from < jobIds.length; from += buildsAtOnce)
+      await beside.write((writing) => reckonBuilds(writing, jobIds.slice(from, from + buildsAtOnce)));
+  } finally {
+    await beside.close();
+  }
 }
 
 async function comebackAndSiblings(reading: Reading, comebackId: number) {
