@@ -205,14 +205,18 @@ export type Rows = {
 
 /** The rows of which `read` knows a number. */
 export function recorded(followed: readonly FollowedBuild[], read: (build: FollowedBuild) => number | null): Rows {
-  const [time, event, x]: [number[], number[], number[]] = [[], [], []];
+  // Room for all of them at once: this is done for every number of every build.
+  const [time, event, x] = [0, 1, 2].map(() => new Array<number>(followed.length)) as [number[], number[], number[]];
+  let rows = 0;
   for (const build of followed) {
     const value = read(build);
     if (value === null) continue;
-    time.push(build.time);
-    event.push(build.event);
-    x.push(value);
+    time[rows] = build.time;
+    event[rows] = build.event;
+    x[rows] = value;
+    rows += 1;
   }
+  for (const column of [time, event, x]) column.length = rows;
   return { time, event, x };
 }
 
