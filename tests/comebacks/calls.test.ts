@@ -194,3 +194,54 @@ test('the list leaves the book as a file no spreadsheet calculates with, and as 
   const paper = await call('comebacks.printToCall', {});
   expect(Buffer.from(paper.pdfBase64, 'base64').subarray(0, 5).toString('latin1')).toBe('%PDF-');
 });
+
+test('a gauge that was found out is shared by the builds it read', async () => {
+  const shop = await shopThatDelivered();
+  const { call, by } = shop;
+  const { gaugeId } = await call('gauges.saveGauge', {
+    gaugeId: null,
+    kind: 'dial plunger',
+    tag: 'D1',
+    unit: 'thou',
+    resolution: '0.5',
+    permittedError: '0.6',
+    statedIn: '',
+    offSquareDegrees: 0,
+    serial: '',
+    intervalDays: null,
+    by,
+  });
+  const given = { in: '2025-02-01', out: '2025-02-10', serial: 'A-17' };
+  const read = await shop.takeIn(given);
+  const { checks } = await call('jobs.getJob', { jobId: read.jobId });
+  const { takeId } = await call('readings.startTake', {
+    jobId: read.jobId,
+    checkId: checks.find(({ name }) => name === 'Rear end play')?.checkId,
+    phase: 'final',
+    mode: 'quick',
+    setup: null,
+    gaugeId,
+    note: '',
+    by,
+  });
+  await call('readings.recordReading', { takeId, spot: 1, typed: '12', by });
+  await shop.deliver(read, given);
+  await shop.build({ ...given, serial: 'B-22' });
+  shop.clock.setTo('2025-03-01');
+  const { gaugeCheckId } = await call('gauges.recordCheck', {
+    gaugeId,
+    against: 'blocks',
+    checkedOn: '2025-03-01',
+    points: [{ nominal: '50', read: '53' }],
+    note: '',
+    reason: '',
+    supersedesId: null,
+    by,
+  });
+  const offered = await call('comebacks.suggestShared', { text: 'd1' });
+  expect(offered.map(({ of }) => of)).toEqual([{ kind: 'gauge', gaugeCheckId }]);
+  const { title, builds } = await call('comebacks.listSharing', { of: { kind: 'gauge', gaugeCheckId } });
+  expect(title).toBe('D1, found out on 1 March 2025');
+  // It read 12 of 4 to 19 thou, three too much at most: in all the same.
+  expect(builds.map(({ number, what }) => [number, what])).toEqual([[read.number, ['Rear end play: in all the same']]]);
+});
