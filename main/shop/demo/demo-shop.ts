@@ -21,6 +21,7 @@ import { type Caller, layOutLooseSteels, measureAsFound, moveTo, openJob } from 
 import { answerLists } from './kx3-lists.ts';
 import { keepKx3Pictures } from './kx3-pictures.ts';
 import { kx3Sheet } from './kx3-sheet.ts';
+import { lowReverseOffTheLine } from './kx3-trace.ts';
 
 const handlers = {
   ...specsHandlers,
@@ -98,10 +99,10 @@ export async function fillDemoShop(shop: OpenShop): Promise<void> {
   });
   await keepReseal(call, familyId, by);
   await layOutLooseSteels(call, by);
-  await call('indicators.addLine', practiceLine);
+  const { lineId } = await call('indicators.addLine', practiceLine);
   const job = await openJob(call, familyId, by);
   await moveTo(job, 'As found');
-  await measureAsFound(job);
+  await measureAsFound(job, lowReverseOffTheLine(lineId));
   await moveTo(job, 'Teardown');
   await answerLists(job, 'teardown');
   await writeFindings(job);
@@ -117,6 +118,8 @@ export async function fillDemoShop(shop: OpenShop): Promise<void> {
   await layOutOtherSteels(call, by);
   const { personId: other } = await shop.write((writing) => addPerson(writing, { name: 'Jonas Hale', initials: 'JH' }));
   await layOutGauges(call, [by, other], by, shop.clock());
+  const dial = (await call('gauges.listGauges', {})).find(({ kind }) => kind === 'dial plunger');
+  await call('indicators.changeLine', { lineId, settings: { ...practiceLine, gaugeId: dial?.gaugeId } });
   await stockTheShelves({ call, familyId, jobId, now: shop.clock(), by });
   await call('jobs.checkIn', {
     customer: { name: 'Ilse Brandvold', phone: '555 0144', email: '' },

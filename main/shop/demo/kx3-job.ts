@@ -6,6 +6,7 @@ import { formatLength } from '../../../app/quantities/format-amount.ts';
 import type { Phase, Setup } from '../../../app/readings/readings.contract.ts';
 import type { Revision } from '../../../app/specs/specs.contract.ts';
 import { answerLists } from './kx3-lists.ts';
+import type { OffTheLine } from './kx3-trace.ts';
 
 /** Calls a method and answers its value, or throws when it was refused. */
 export type Caller = <M extends MethodName>(method: M, input: unknown) => Promise<Output<M>>;
@@ -124,8 +125,12 @@ export async function openJob(call: Caller, familyId: number, by: number): Promi
 }
 
 /** What was measured before anything came apart, and what then lay in the packs. */
-export async function measureAsFound(job: JobAtHand): Promise<void> {
-  for (const [name, lines] of Object.entries(asFoundLines)) await readCheck(job, name, 'as found', lines);
+export async function measureAsFound(job: JobAtHand, offTheLine: OffTheLine = {}): Promise<void> {
+  for (const [name, lines] of Object.entries(asFoundLines)) {
+    const accepted = offTheLine[name];
+    if (accepted) await readCheck(job, name, 'as found', [accepted.typed], { heard: accepted.heard });
+    else await readCheck(job, name, 'as found', lines);
+  }
   await readCheck(job, 'Front end play', 'as found', ['31']);
   await readCheck(job, 'Rear end play', 'as found', ['11']);
   await readCheck(job, 'Converter hub to pump bushing', 'as found', ['5.0']);
@@ -138,7 +143,13 @@ export async function readCheck(
   name: string,
   phase: Phase,
   lines: readonly string[],
-  more: { spots?: readonly number[]; setup?: Partial<Setup>; note?: string; mode?: 'quick' | 'final' } = {},
+  more: {
+    spots?: readonly number[];
+    setup?: Partial<Setup>;
+    note?: string;
+    mode?: 'quick' | 'final';
+    heard?: OffTheLine[string]['heard'];
+  } = {},
 ): Promise<Output<'readings.getTake'>> {
   const check = checkNamed(sheet, name);
   const { takeId } = await call('readings.startTake', {
@@ -152,7 +163,7 @@ export async function readCheck(
   });
   for (const [index, typed] of lines.entries()) {
     const spot = more.spots?.[index] ?? index + 1;
-    await call('readings.recordReading', { takeId, spot, typed, by });
+    await call('readings.recordReading', { takeId, spot, typed, heard: more.heard ?? null, by });
   }
   return call('readings.getTake', { takeId });
 }
