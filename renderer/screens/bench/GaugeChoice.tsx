@@ -55,7 +55,11 @@ export function GaugeChoice({ choice, scans = false }: { choice: Choice; scans?:
         onChange={(id) => choose(id === none ? null : id)}
       />
       {scans && <ScanEntry choice={choice} />}
-      {warning && <Notice>{warning}</Notice>}
+      {warning && (
+        <div className={styles.warning}>
+          <Notice>{warning}</Notice>
+        </div>
+      )}
     </div>
   );
 }

@@ -19,13 +19,15 @@ type LiveGaugeProps = {
   now: RefObject<LiveNow | null>;
   /** What it said when Enter came too early; it is refused in the same words while they hold. */
   refusedAt: string | null;
+  /** What is to be known about the gauge. */
+  warning: ReactNode;
   /** Where a line can be typed all the same. */
   children: ReactNode;
 };
 
 const span_ms = 12_000;
 
-export function LiveGauge({ line, wanted, spotKey, now, refusedAt, children }: LiveGaugeProps) {
+export function LiveGauge({ line, wanted, spotKey, now, refusedAt, warning, children }: LiveGaugeProps) {
   const { settings, words } = useAtCheck();
   const live = useLiveGauge(line, settings, wanted, words, spotKey);
   const { samples, seen, state, sentence, trouble } = live;
@@ -56,7 +58,10 @@ export function LiveGauge({ line, wanted, spotKey, now, refusedAt, children }: L
         </p>
       </div>
       <FittedChart draw={(width) => traceChart(trace, words, { width, height: 104, medium: 'screen' })} />
-      <OfferFigures offer={state.offer} seen={seen} full={words.full} />
+      <div className={styles.found}>
+        <OfferFigures offer={state.offer} seen={seen} full={words.full} />
+        {warning}
+      </div>
       <div className={styles.foot}>
         <div className={styles.says} role="status">
           {trouble !== null && <Notice>{trouble}</Notice>}

@@ -101,11 +101,11 @@ export function ResultStep({ go }: { go: Go }) {
         <section className={styles.is}>
           <h2>{headOf(take.evaluation.spots.length, check.packId !== null)}</h2>
           <RunningReading evaluation={evaluation} expected={null} />
+          {evaluation.whatWouldDecide !== null && <Notice>{evaluation.whatWouldDecide}</Notice>}
           <ReadingBand
             take={take}
             expected={expected && { value: expected.mean_nm, expanded: expected.expanded_nm, label: 'predicted' }}
           />
-          {evaluation.whatWouldDecide !== null && <Notice>{evaluation.whatWouldDecide}</Notice>}
           <div className={styles.reads}>
             <FeelerBesideAir take={take} />
           </div>

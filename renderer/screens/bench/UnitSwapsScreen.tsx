@@ -206,7 +206,7 @@ function Plates({
   write: Write;
 }) {
   return (
-    <Table label={label} density="dense">
+    <Table label={label}>
       <thead>
         <tr>
           <ColumnHead>plate</ColumnHead>

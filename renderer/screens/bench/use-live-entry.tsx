@@ -55,12 +55,16 @@ export function useLiveEntry({
   };
   const gaugeId = gauge.gaugeId ?? takes.at(-1)?.gauge?.gaugeId ?? null;
   const around = (entry: ReactNode) => (
-    <>
-      {gaugeId !== null && !isGaugeAbove && <GaugeWarning gaugeId={gaugeId} />}
-      <LiveGauge line={gauge} wanted={wanted} spotKey={spotKey} now={live} refusedAt={refusedAt}>
-        {entry}
-      </LiveGauge>
-    </>
+    <LiveGauge
+      line={gauge}
+      wanted={wanted}
+      spotKey={spotKey}
+      now={live}
+      refusedAt={refusedAt}
+      warning={gaugeId !== null && !isGaugeAbove && <GaugeWarning gaugeId={gaugeId} />}
+    >
+      {entry}
+    </LiveGauge>
   );
   return { isReadable: true, runs: true, accept, around };
 }
