@@ -2,8 +2,10 @@
 // the build as it is recorded.
 import { unitWords } from '../charts/amounts.ts';
 import { placeStrip } from '../charts/place-strip.ts';
+import { survivalCurve } from '../charts/survival-curve.ts';
 import { verdictWords } from '../charts/verdict-mark.ts';
 import { bySubject, readOutFirst, type Subject } from '../comebacks/by-subject.ts';
+import { chartWords, clockWords, curveSentence } from '../comebacks/curve-words.ts';
 import { sayAmount } from '../comebacks/say-amount.ts';
 import type { AsFoundNow, CauseOfTrace } from '../comebacks/trace.contract.ts';
 import type { CheckOfJob } from '../jobs/jobs.contract.ts';
@@ -25,6 +27,7 @@ export function tracedBlocks(facts: ComebackReportFacts): readonly Block[] {
     ...found(facts),
     ...causes(facts),
     ...settles(facts),
+    ...howLongTheyLast(facts),
     ...asRecorded(facts),
   ];
 }
@@ -202,4 +205,22 @@ function paragraph(...words: readonly Words[]): Block {
 
 function cell(text: string): Cell {
   return { kind: 'words', words: [{ text }] };
+}
+
+function howLongTheyLast({ fleet, trace, decimalMark }: ComebackReportFacts): readonly Block[] {
+  if (fleet === null) return [];
+  const title = heading(`How long builds of ${trace.familyName} last`);
+  const { survival, wear } = fleet;
+  if (!survival.isEnough) return [title, paragraph({ text: survival.why })];
+  const { curve } = survival;
+  const sentence = curveSentence(curve, 'days', decimalMark);
+  const facts = {
+    curves: [{ name: '', steps: curve.steps, until: curve.until }],
+    wear: wear.isEnough ? wear : null,
+    ticks: curve.atTimes,
+    clock: clockWords.days,
+    title: sentence,
+  };
+  const chart = survivalCurve(facts, chartWords(decimalMark), { width: 500, height: 220 });
+  return [title, paragraph({ text: sentence }), { kind: 'chart', chart: { ...chart, medium: 'paper' } }];
 }

@@ -1,5 +1,6 @@
 // What came back, on paper. The shop's copy says what stands on record and what it speaks for; the customer's says what
 // came back, what was found and what was done, without blame and without figures nobody asked for.
+import type { FleetAnswer } from '../comebacks/fleet.contract.ts';
 import type { Comeback } from '../comebacks/log.contract.ts';
 import type { Trace } from '../comebacks/trace.contract.ts';
 import { decisionWords, doneWords, partWords, plainCondition } from '../jobs/finding-words.ts';
@@ -26,6 +27,8 @@ export type ComebackReportFacts = {
   /** As the build left. */
   readonly built: readonly CheckOfJob[];
   readonly trace: Trace;
+  /** What the builds of its family say together; null on the customer's copy. */
+  readonly fleet: FleetAnswer | null;
   /** What the return teardown found and what was done about it. */
   readonly findings: readonly Finding[];
 };

@@ -21,7 +21,8 @@ export const comebacksHandlers: Handlers<'comebacks'> = {
   'comebacks.takeBackCause': (desk, input) =>
     desk.shop().write((writing, now) => log.takeBackCause(writing, now, input)),
   'comebacks.trace': (desk, input) => traceComeback(desk.shop(), input),
-  'comebacks.printReport': (desk, input) => printComebackReport(desk.shop(), input),
+  'comebacks.printReport': (desk, input) =>
+    printComebackReport(desk.shop(), input, (selection) => desk.fleet.ask(desk.shop(), selection)),
   'comebacks.fleetChoices': (desk, input) => desk.shop().read((reading) => fleetChoices(reading, input)),
   'comebacks.askFleet': (desk, input) => desk.fleet.ask(desk.shop(), input),
   'comebacks.stopAsking': async (desk) => {

@@ -1,5 +1,6 @@
 // Which builds the fleet is asked about, and by which clock.
 import { causes } from '../../../app/comebacks/causes.ts';
+import { clockWords } from '../../../app/comebacks/curve-words.ts';
 import type { FleetSelection } from '../../../app/comebacks/fleet.contract.ts';
 import { clocks } from '../../../app/comebacks/follow-builds.ts';
 import type { Output } from '../../../app/contract/contract.ts';
@@ -8,7 +9,6 @@ import { Disclosure } from '../../components/Disclosure.tsx';
 import { Select } from '../../components/Select.tsx';
 import { TextField } from '../../components/TextField.tsx';
 import styles from './Fleet.module.css';
-import { clockWords } from './fleet-words.ts';
 
 type FleetChoiceProps = {
   choices: Output<'comebacks.fleetChoices'>;

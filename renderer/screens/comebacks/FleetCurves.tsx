@@ -2,6 +2,7 @@
 
 import { sharesInOrder } from '../../../app/charts/shares-in-order.ts';
 import { survivalCurve } from '../../../app/charts/survival-curve.ts';
+import { chartWords, clockWords, count, curveSentence, sayShare, sayTime } from '../../../app/comebacks/curve-words.ts';
 import type { CurveTold, FleetAnswer } from '../../../app/comebacks/fleet.contract.ts';
 import { sayChance } from '../../../app/comebacks/fleet-words.ts';
 import type { Clock } from '../../../app/comebacks/follow-builds.ts';
@@ -11,7 +12,6 @@ import { Cell, ColumnHead, RowHead, Table } from '../../components/Table.tsx';
 import { useOpenShop } from '../../frame/open-shop.ts';
 import shared from './Comebacks.module.css';
 import styles from './Fleet.module.css';
-import { clockWords, count, sayShare, sayTime } from './fleet-words.ts';
 
 type Wear = FleetAnswer['wear'];
 type Compared = Extract<NonNullable<FleetAnswer['compared']>, { isEnough: true }>;
@@ -172,21 +172,6 @@ export function RateByQuarter({ quarters }: { quarters: FleetAnswer['quarters'] 
       </Table>
     </div>
   );
-}
-
-function chartWords(decimalMark: DecimalMark) {
-  return {
-    sayTime: (time: number) => sayTime(time, decimalMark),
-    sayShare: (share: number) => `${String(Number((100 * share).toFixed(1))).replace('.', decimalMark)} %`,
-  };
-}
-
-function curveSentence({ builds, events, atTimes }: CurveTold, clock: Clock, decimalMark: DecimalMark): string {
-  const last = atTimes.at(-1);
-  const after = last
-    ? ` After ${sayTime(last.time, decimalMark)} ${clock} ${sayShare(last.survival, decimalMark)} had not come back.`
-    : '';
-  return `${count(builds, 'build')} followed, ${events} came back.${after}`;
 }
 
 function wearSentence(wear: Extract<Wear, { isEnough: true }>, clock: Clock, decimalMark: DecimalMark): string {

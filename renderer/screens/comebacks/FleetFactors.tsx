@@ -1,4 +1,6 @@
 // What goes together with coming back, the finds first, and all that was tried behind them.
+
+import { count } from '../../../app/comebacks/curve-words.ts';
 import type { FleetAnswer } from '../../../app/comebacks/fleet.contract.ts';
 import { sayChance, sayTimes } from '../../../app/comebacks/fleet-words.ts';
 import { Disclosure } from '../../components/Disclosure.tsx';
@@ -6,7 +8,7 @@ import { Notice } from '../../components/Notice.tsx';
 import { Cell, ColumnHead, RowHead, Table } from '../../components/Table.tsx';
 import { useOpenShop } from '../../frame/open-shop.ts';
 import styles from './Fleet.module.css';
-import { count, evidence } from './fleet-words.ts';
+import { evidence } from './fleet-words.ts';
 
 type Told = Extract<FleetAnswer['factors'], { isEnough: true }>;
 

@@ -1,32 +1,10 @@
 // Counts, shares, chances and times of the fleet as its screen writes them.
 
+import { count, sayTime } from '../../../app/comebacks/curve-words.ts';
 import type { FactorTold, FleetAnswer } from '../../../app/comebacks/fleet.contract.ts';
 import { intervalWords, sayChance, sayTimes } from '../../../app/comebacks/fleet-words.ts';
 import type { Clock } from '../../../app/comebacks/follow-builds.ts';
 import type { DecimalMark } from '../../../app/quantities/format-amount.ts';
-
-export const clockWords: Readonly<Record<Clock, string>> = {
-  days: 'days in service',
-  miles: 'miles since delivery',
-  km: 'km since delivery',
-  passes: 'passes since delivery',
-};
-
-/** "1 build", "12 builds". */
-export function count(many: number, one: string, more = `${one}s`): string {
-  return `${many} ${many === 1 ? one : more}`;
-}
-
-/** A share in per cent with one decimal: "98.5 %". */
-export function sayShare(share: number, decimalMark: DecimalMark): string {
-  return `${(100 * share).toFixed(1).replace('.', decimalMark)} %`;
-}
-
-/** A round or a half time; above ten without a fraction. */
-export function sayTime(time: number, decimalMark: DecimalMark): string {
-  if (time >= 10) return Math.round(time).toLocaleString(decimalMark === ',' ? 'de-DE' : 'en-US');
-  return String(Math.round(time * 10) / 10).replace('.', decimalMark);
-}
 
 /** Interval, chances and counts behind a factor. */
 export function evidence(factor: FactorTold, tried: number, decimalMark: DecimalMark): string {
