@@ -1,6 +1,6 @@
 // The built renderer as both shells hand it out: files of one folder only, under one strict policy.
-import { existsSync, statSync } from 'node:fs';
-import { extname, join, normalize, sep } from 'node:path';
+import { realpathSync, statSync } from 'node:fs';
+import { extname, join, sep } from 'node:path';
 
 export const contentSecurityPolicy = [
   "default-src 'none'",
@@ -32,8 +32,20 @@ export function rendererFile(folder: string, pathname: string): { path: string; 
   } catch {
     return undefined;
   }
-  const path = normalize(join(folder, wanted === '/' ? 'index.html' : wanted));
+  if (/[\\\0]/.test(wanted)) return undefined;
+  const path = existingPath(join(folder, wanted === '/' ? 'index.html' : wanted));
+  const ours = existingPath(folder);
+  if (path === undefined || ours === undefined || !path.startsWith(ours + sep)) return undefined;
   const contentType = contentTypes[extname(path)];
-  if (!path.startsWith(folder + sep) || !contentType || !existsSync(path) || !statSync(path).isFile()) return undefined;
+  if (!contentType || !statSync(path).isFile()) return undefined;
   return { path, contentType };
+}
+
+/** Where a path leads once its links are followed, or undefined when there is nothing. */
+function existingPath(path: string): string | undefined {
+  try {
+    return realpathSync(path);
+  } catch {
+    return undefined;
+  }
 }

@@ -12,6 +12,7 @@ const electron = vi.hoisted(() => ({
   events: undefined as EventEmitter | undefined,
   userData: '',
   permission: undefined as Handler | undefined,
+  check: undefined as Handler | undefined,
   schemes: [] as unknown[],
 }));
 
@@ -49,6 +50,9 @@ vi.mock('electron', async () => {
     },
     session: {
       defaultSession: {
+        setPermissionCheckHandler: (handler: Handler) => {
+          electron.check = handler;
+        },
         setPermissionRequestHandler: (handler: Handler) => {
           electron.permission = handler;
         },
@@ -81,6 +85,7 @@ test('the window is sandboxed, and only our page may call; every other wish is t
 
   const decided = new Promise((decide) => electron.permission?.({}, 'media', decide));
   expect(await decided).toBe(false);
+  expect(electron.check?.({}, 'media')).toBe(false);
 
   const contents = Object.assign(new EventEmitter(), {
     opened: undefined as unknown,
@@ -90,6 +95,9 @@ test('the window is sandboxed, and only our page may call; every other wish is t
   });
   electron.events?.emit('web-contents-created', {}, contents);
   expect(contents.opened).toEqual({ action: 'deny' });
+  const attached = { preventDefault: vi.fn() };
+  contents.emit('will-attach-webview', attached);
+  expect(attached.preventDefault).toHaveBeenCalledOnce();
   const navigation = { preventDefault: vi.fn() };
   contents.emit('will-navigate', navigation, 'https://elsewhere.example/');
   expect(navigation.preventDefault).toHaveBeenCalledOnce();

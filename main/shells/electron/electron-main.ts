@@ -1,5 +1,6 @@
 // The desktop window. It starts the desk, serves the renderer over app://, and lets nothing else in or out.
 import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
 import { app, BrowserWindow, ipcMain, net, protocol, session } from 'electron';
 import { keepBackups } from '../../backups/backup-keeper.ts';
 import { systemClock } from '../../ports/clock.ts';
@@ -26,6 +27,7 @@ if (app.requestSingleInstanceLock()) {
     contents.on('will-navigate', (event, url) => {
       if (!url.startsWith(`${origin}/`)) event.preventDefault();
     });
+    contents.on('will-attach-webview', (event) => event.preventDefault());
     contents.setWindowOpenHandler(() => ({ action: 'deny' }));
   });
   void app.whenReady().then(start);
@@ -35,6 +37,7 @@ if (app.requestSingleInstanceLock()) {
 
 async function start(): Promise<void> {
   session.defaultSession.setPermissionRequestHandler((_contents, _permission, decide) => decide(false));
+  session.defaultSession.setPermissionCheckHandler(() => false);
   protocol.handle('app', serve);
   const desk = await Desk.at(app.getPath('userData'), systemClock);
   ipcMain.handle('call', (event, method: unknown, input: unknown) => {
@@ -72,8 +75,12 @@ async function start(): Promise<void> {
 async function serve(request: Request): Promise<Response> {
   const file = rendererFile(rendererFolder, new URL(request.url).pathname);
   if (!file) return new Response('not found', { status: 404 });
-  const response = await net.fetch(`file://${file.path}`);
+  const response = await net.fetch(pathToFileURL(file.path).href);
   return new Response(response.body, {
-    headers: { 'content-type': file.contentType, 'content-security-policy': contentSecurityPolicy },
+    headers: {
+      'content-type': file.contentType,
+      'content-security-policy': contentSecurityPolicy,
+      'x-content-type-options': 'nosniff',
+    },
   });
 }

@@ -3,7 +3,6 @@ import { randomBytes, timingSafeEqual } from 'node:crypto';
 import { createReadStream } from 'node:fs';
 import { createServer, type IncomingMessage, type ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
-import { text } from 'node:stream/consumers';
 import type { Failure } from '../../../app/contract/reply.ts';
 import { dispatch } from '../../rpc/dispatch.ts';
 import type { Desk } from '../../shop/desk.ts';
@@ -41,7 +40,8 @@ export async function startHost(desk: Desk, rendererFolder: string, port = 0): P
     response.setHeader('cache-control', 'no-store');
     // A page elsewhere that resolves its own name to this machine carries its own Host.
     if (request.headers.host !== address()) return refuse(response, 403, 'wrong host');
-    const url = new URL(request.url ?? '/', `http://${address()}`);
+    const url = URL.parse(request.url ?? '/', `http://${address()}`);
+    if (url?.host !== address()) return refuse(response, 400, 'not an address of this book');
     const given = url.searchParams.get('token');
     if (given !== null && token !== undefined && isSame(given, token)) {
       token = undefined;
@@ -69,10 +69,18 @@ export async function startHost(desk: Desk, rendererFolder: string, port = 0): P
     if (request.headers.origin !== undefined && request.headers.origin !== `http://${address()}`) {
       return refuse(response, 403, 'wrong origin');
     }
-    if (Number(request.headers['content-length'] ?? 0) > largestCall_bytes) return refuse(response, 413, 'too large');
+    // A browser says itself where a call comes from; only our own page, or no browser at all, may make one.
+    if ((request.headers['sec-fetch-site'] ?? 'same-origin') !== 'same-origin') {
+      return refuse(response, 403, 'a call from another site');
+    }
+    const body = await bodyOf(request);
+    if (body === undefined) {
+      response.setHeader('connection', 'close');
+      return refuse(response, 413, 'too large');
+    }
     let input: unknown;
     try {
-      input = JSON.parse(await text(request));
+      input = JSON.parse(body);
     } catch {
       const error: Failure = { kind: 'refusal', code: 'input', message: 'What was sent is not JSON.' };
       return json(response, { ok: false, error });
@@ -102,6 +110,20 @@ export async function startHost(desk: Desk, rendererFolder: string, port = 0): P
       await new Promise((closed) => server.close(closed));
     },
   };
+}
+
+/** What was sent, or undefined as soon as it is more than a call may be, whatever length it was said to have. */
+async function bodyOf(request: IncomingMessage): Promise<string | undefined> {
+  if (Number(request.headers['content-length'] ?? 0) > largestCall_bytes) return undefined;
+  const parts: Buffer[] = [];
+  let length_bytes = 0;
+  // Leaving the loop must not end the connection before the refusal has gone out.
+  for await (const part of request.iterator({ destroyOnReturn: false }) as AsyncIterable<Buffer>) {
+    length_bytes += part.length;
+    if (length_bytes > largestCall_bytes) return undefined;
+    parts.push(part);
+  }
+  return Buffer.concat(parts).toString('utf8');
 }
 
 function refuse(response: ServerResponse, status: number, why: string): void {
