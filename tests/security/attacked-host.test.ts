@@ -56,7 +56,7 @@ test('what another site can make a browser send is turned away, in words, and no
     expect(statusOf(await send(`${verb} /rpc/shop.addPerson`))).toBe(415);
   expect(await post(json, '[['.repeat(100_000))).toContain('What was sent is not JSON.');
   expect(await post(json, `${'['.repeat(3000)}${']'.repeat(3000)}`)).toContain('"kind":"refusal"');
-  expect((await call('shop.getShop', {})).people).toHaveLength(1);
+  expect(await call('shop.getShop', {})).toHaveProperty('people.length', 1);
   expect(await post(json, person, ['sec-fetch-site: same-origin'])).toContain('"ok":true');
 });
 
@@ -76,7 +76,7 @@ test('a body that grows too large is cut off while it is read, whatever length i
   );
   expect(chunked === '' || statusOf(chunked) === 413).toBe(true);
   expect(statusOf(await send('GET /', [`x-long: ${'x'.repeat(100_000)}`]))).toBe(431);
-  expect((await call('shop.getShop', {})).people).toHaveLength(1);
+  expect(await call('shop.getShop', {})).toHaveProperty('people.length', 1);
   expect(await post('application/json', person)).toContain('"ok":true');
 });
 
