@@ -1,8 +1,6 @@
-import { type ChildProcess, execFile, spawn } from 'node:child_process';
+import { execFile } from 'node:child_process';
 import { join } from 'node:path';
-import { createInterface } from 'node:readline';
 import { promisify } from 'node:util';
-import Sqlite from 'better-sqlite3';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { shopWithParts } from './shop-with-parts.ts';
@@ -118,54 +116,3 @@ test('two windows pulling the last piece: one has it, the other is told in one s
   expect(replies.filter((reply) => reply.includes('KX3-FR-080: none is left of batch B-7.'))).toHaveLength(1);
   expect((await call('stock.getPart', { partId: frictionId })).onHand).toBe(0);
 });
-
-test('killed at any moment, the ledger keeps every movement it had confirmed and holds no half act', async () => {
-  const { desk, frictionId, kitId, jobId, by, receive } = await shopWithParts();
-  const file = desk.shop().file;
-  const input = JSON.stringify({
-    jobId,
-    by,
-    batchId: await receive(frictionId, 5000, 'B-7'),
-    kitBatchId: await receive(kitId, 5000, 'K-1'),
-  });
-  await desk.close();
-  let confirmed = 0;
-  for (let round = 0; round < 4; round += 1) {
-    const hands = spawn(process.execPath, [join(import.meta.dirname, 'busy-hands.ts'), file, input], {
-      stdio: ['ignore', 'pipe', 'inherit'],
-    });
-    confirmed += await killAfter(hands, 5 + 11 * round);
-    const connection = new Sqlite(file, { readonly: true });
-    const one = (sql: string) => connection.prepare(sql).pluck().get() as number;
-    expect(connection.pragma('quick_check', { simple: true })).toBe('ok');
-    // Each act of the busy hands either takes one kit apart, which lays in two batches' worth, or pulls one friction.
-    const opened = one("select -coalesce(sum(change), 0) from movements where kind = 'open'");
-    const pulled = one("select -coalesce(sum(change), 0) from movements where kind = 'pull'");
-    const outOfKits =
-      'select coalesce(sum(change), 0) from movements join batches using (batch_id) where kit_batch_id is not null';
-    expect(one(`${outOfKits} and part_id = ${frictionId}`)).toBe(9 * opened);
-    expect(one(`${outOfKits} and part_id <> ${frictionId}`)).toBe(3 * opened);
-    expect(opened + pulled).toBeGreaterThanOrEqual(confirmed);
-    // At most one act a round was under way, written but not confirmed yet.
-    expect(opened + pulled).toBeLessThanOrEqual(confirmed + round + 1);
-    expect(
-      one('select min(on_hand) from (select sum(change) as on_hand from movements group by batch_id)'),
-    ).toBeGreaterThanOrEqual(0);
-    connection.close();
-  }
-  expect(confirmed).toBeGreaterThan(0);
-}, 60_000);
-
-/** Lets it confirm so many acts, kills it in the middle of the next, and answers how many it confirmed in all. */
-async function killAfter(hands: ChildProcess, acts: number): Promise<number> {
-  const ended = new Promise((exited) => hands.once('exit', exited));
-  let confirmed = 0;
-  if (!hands.stdout) throw new Error('nothing to listen to');
-  for await (const line of createInterface({ input: hands.stdout })) {
-    if (line !== 'done') continue;
-    confirmed += 1;
-    if (confirmed === acts) hands.kill('SIGKILL');
-  }
-  await ended;
-  return confirmed;
-}

@@ -1,0 +1,12 @@
+// A real process killed at random moments: nothing that was acknowledged is lost, nothing is there by half.
+import { expect, test } from 'vitest';
+import { killRounds } from './kill-rounds.ts';
+
+test('killed thirty times at any moment, the book keeps every acknowledged act and holds no half act', async () => {
+  const seed = Date.now() % 1_000_000;
+  console.log(`kill test, seed ${seed}`);
+  const sum = await killRounds(30, seed, () => undefined);
+  expect(sum.losses, `seed ${seed}`).toEqual([]);
+  expect(sum.kills).toBe(30);
+  expect(sum.acknowledged).toBeGreaterThan(0);
+}, 600_000);
