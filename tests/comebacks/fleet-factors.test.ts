@@ -70,6 +70,25 @@ test('a group without a comeback is told by Fisher over all that were recorded',
   expect(only).toMatchObject({ level: 'red', effect: { by: 'fisher', ratio: null, p: exact.pTwoSided } });
 });
 
+test('the newest builds, of which none has had the time to come back, are not said to last', () => {
+  const builds = Array.from({ length: 60 }, (_, place) => {
+    const isNew = place >= 40;
+    // A quarter of the old ones came back, none of them within the ten days the new ones are out.
+    const event: 0 | 1 = !isNew && place % 4 === 0 ? 1 : 0;
+    const time = isNew ? 10 : event === 1 ? 100 + place : 300;
+    const ending = event === 1 ? ('came back' as const) : ('still followed' as const);
+    return { place, time, event, ending, isGuessed: false };
+  }).toSorted((a, b) => a.time - b.time || b.event - a.event);
+  const column = group(
+    'Batch',
+    Array.from({ length: 60 }, (_, place) => (place < 40 ? 'old' : 'new')),
+  );
+  const [only] = tryFactors([column], builds).tried;
+  // While anybody was at risk of coming back only old ones were: nothing can be told apart.
+  expect(only?.effect.p).toBe(1);
+  expect(only?.isFound).toBe(false);
+});
+
 test('a builder who happened to have the tight ones is called a shadow of the tightness, not the other way round', () => {
   // Tight builds come back, whoever built them; RA built three of four of the tight ones.
   const builds = Array.from({ length: 200 }, (_, i) => {

@@ -161,7 +161,9 @@ test('a group in which none came back is told by counting, and what was never re
   const use = factors.tried.find(({ name }) => name === 'Use');
   // All nine of one use came back and none of six of the other: 1 in C(15, 6) = 5005 tables, twice over its mirror or none.
   expect(use).toMatchObject({ by: 'fisher', level: 'street', inLevel: { builds: 9, events: 9 }, ratio: null });
-  expect(use?.p).toBeCloseTo(1 / 5005, 9);
+  // The score test, which knows how long each was followed, is asked too, and the more careful of the two is told.
+  expect(use?.p).toBeGreaterThanOrEqual(1 / 5005);
+  expect(use?.p).toBeLessThan(1 / 1000);
   expect(use?.says).toBe('Use: street: all of 9 came back, none of 6 of the others.');
   const bushing = factors.tried.find(({ name }) => name === 'Stator bushing');
   expect(bushing).toMatchObject({ builds: 8, events: 8, unrecorded: 7 });
