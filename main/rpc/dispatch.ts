@@ -17,6 +17,9 @@ export async function dispatch<M extends MethodName>(desk: Desk, name: M, input:
     const { message, field } = sentenceOf(parsed.error);
     return failed({ kind: 'refusal', code: 'input', message, ...(field === '' ? {} : { field }) });
   }
+  if (holdsUnkeepable(parsed.data)) {
+    return failed({ kind: 'refusal', code: 'input', message: 'What was sent holds characters that no text has.' });
+  }
   try {
     const run = handlers[name] as (desk: Desk, input: unknown) => Promise<unknown>;
     const value = method.output.parse(await run(desk, parsed.data)) as Output<M>;
@@ -25,6 +28,12 @@ export async function dispatch<M extends MethodName>(desk: Desk, name: M, input:
   } catch (thrown) {
     return failed(failureOf(desk, name, thrown));
   }
+}
+
+/** NUL ends a text for SQLite, and half a surrogate pair comes back from it as another character. */
+function holdsUnkeepable(value: unknown): boolean {
+  if (typeof value === 'string') return value.includes('\0') || !value.isWellFormed();
+  return typeof value === 'object' && value !== null && Object.values(value).some(holdsUnkeepable);
 }
 
 function failed(error: Failure): { readonly ok: false; readonly error: Failure } {
