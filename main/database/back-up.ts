@@ -47,6 +47,7 @@ export async function backUp(
   const before = rowsOf(connection);
   try {
     await connection.backup(unfinished);
+    leaveLogging(unfinished);
     const checked = checkCopy(unfinished);
     const isLess = onlyGrow.some((table) => (checked.rows[table] ?? 0) < (before[table] ?? 0));
     if (isLess) throw new StorageError('backup', 'The backup came out short and was thrown away.');
@@ -71,6 +72,13 @@ export async function backUp(
 
 export function cardBeside(copy: string): string {
   return `${copy}.json`;
+}
+
+/** A copy that nobody writes to needs no log, and opened for reading it then gets no companions. */
+function leaveLogging(file: string): void {
+  const copy = new Sqlite(file);
+  copy.pragma('journal_mode = delete');
+  copy.close();
 }
 
 function checkCopy(file: string): Pick<BackupCard, 'schema' | 'rows'> {
