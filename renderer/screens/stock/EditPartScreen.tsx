@@ -13,6 +13,7 @@ import { FailureSentence } from '../../frame/FailureSentence.tsx';
 import { Loaded } from '../../frame/Loaded.tsx';
 import { useOpenShop } from '../../frame/open-shop.ts';
 import { PageHead } from '../../frame/PageHead.tsx';
+import { useHandAtRefusal } from '../../frame/use-hand-at-refusal.ts';
 import { Refused, refusalAbout } from '../../rpc/failures.ts';
 import { useRead } from '../../rpc/use-read.ts';
 import { useWrite } from '../../rpc/use-write.ts';
@@ -42,6 +43,8 @@ function PartForm({ part }: { part: Part | null }) {
   const write = useWrite('stock.savePart');
   const [isTried, setTried] = useState(false);
   const page = useRef<HTMLDivElement>(null);
+  // The book refuses after the form has looked for what is wrong.
+  useHandAtRefusal(page, write.error);
   const partId = part?.partId ?? null;
   const kept = useDraft<PartDraft>(`part ${partId ?? 'new'} in ${file}`, part ? draftOf(part, money) : blankPart);
   const draft = kept.value;
@@ -58,12 +61,7 @@ function PartForm({ part }: { part: Part | null }) {
     setTried(true);
     const input = partOf(draft, partId, person.personId);
     if (input === null || write.isPending) return;
-    write.mutate(input, {
-      onSuccess: (saved) => leave(saved.partId),
-      // The book refuses after the form has looked for what is wrong.
-      onError: () =>
-        requestAnimationFrame(() => page.current?.querySelector<HTMLElement>('input[aria-invalid="true"]')?.focus()),
-    });
+    write.mutate(input, { onSuccess: (saved) => leave(saved.partId) });
   };
   const line = (
     field: TextOfDraft,

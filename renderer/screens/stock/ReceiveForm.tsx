@@ -6,6 +6,7 @@ import { EnterThrough } from '../../components/EnterThrough.tsx';
 import { TextField } from '../../components/TextField.tsx';
 import { useAtBench } from '../../frame/at-bench.ts';
 import { FailureSentence } from '../../frame/FailureSentence.tsx';
+import { useHandAtRefusal } from '../../frame/use-hand-at-refusal.ts';
 import { Refused, refusalAbout } from '../../rpc/failures.ts';
 import { useWrite } from '../../rpc/use-write.ts';
 import { countRefusal, countTyped } from '../../text/part-words.ts';
@@ -29,6 +30,7 @@ export function ReceiveForm({ part, onDone, onLeave }: ReceiveFormProps) {
   const quantity = countTyped(typed.quantity);
   useEscape(onLeave);
   const box = useRef<HTMLDivElement>(null);
+  useHandAtRefusal(box, write.error);
 
   // The hand belongs at what was refused.
   const goToRefused = () => {
@@ -52,7 +54,6 @@ export function ReceiveForm({ part, onDone, onLeave }: ReceiveFormProps) {
       {
         onSuccess: ({ batchId }) =>
           onDone({ words: `${quantity} received, ${mark.trim() || document.trim()}.`, batchId, back: -quantity }),
-        onError: goToRefused,
       },
     );
   };
