@@ -3,7 +3,7 @@ import type { NoteKind, Phase, Setup } from '../../app/readings/readings.contrac
 import type { TypedReading } from '../../app/readings/typed-line.ts';
 import type { ReadingMethod } from '../../app/specs/spec-sheet.ts';
 import type { Reading, Writing } from '../database/tables.ts';
-import type { SetupsTable } from './readings.tables.ts';
+import type { ReadingsTable, SetupsTable } from './readings.tables.ts';
 
 export function findTake(reading: Reading, takeId: number) {
   return takes(reading).where('take_id', '=', takeId).executeTakeFirst();
@@ -186,19 +186,24 @@ function readings(reading: Reading) {
 
 export type ReadingRow = Awaited<ReturnType<typeof listReadings>>[number];
 
+/** The columns that hold what was typed. */
+export const typedColumns = [
+  'readings.method',
+  'readings.push_amount',
+  'readings.air_amount',
+  'readings.is_zeroed_again',
+  'readings.is_air_only',
+  'readings.waver_amount',
+  'readings.goes_amount',
+  'readings.stops_amount',
+  'readings.feel',
+  'readings.amount',
+] as const;
+
+type TypedColumn = (typeof typedColumns)[number] extends `readings.${infer Name}` ? Name : never;
+
 /** The columns back as what was typed; the table's CHECKs promise that each method has its own. */
-export function typedReadingOf(row: {
-  method: ReadingMethod;
-  push_amount: number | null;
-  air_amount: number | null;
-  is_zeroed_again: number;
-  is_air_only: number;
-  waver_amount: number;
-  goes_amount: number | null;
-  stops_amount: number | null;
-  feel: '' | 'tight' | 'easy';
-  amount: number | null;
-}): TypedReading {
+export function typedReadingOf(row: Pick<ReadingsTable, TypedColumn>): TypedReading {
   switch (row.method) {
     case 'air':
       return {

@@ -3,7 +3,7 @@ import type { OwnRead, PairableTake } from '../../app/readings/own-reads.ts';
 import type { PooledMethod, TakeFigures } from '../../app/readings/take-figures.ts';
 import type { Reading, Writing } from '../database/tables.ts';
 import { findGaugeOfTake } from '../gauges/take-gauges.repository.ts';
-import { typedReadingOf } from './readings.repository.ts';
+import { typedColumns, typedReadingOf } from './readings.repository.ts';
 import type { TakeFiguresTable } from './readings.tables.ts';
 
 /**
@@ -194,20 +194,7 @@ function standingReads(reading: Reading) {
   return reading
     .selectFrom('readings')
     .leftJoin('readings as later', 'later.supersedes_id', 'readings.reading_id')
-    .select([
-      'readings.take_id',
-      'readings.spot',
-      'readings.method',
-      'readings.push_amount',
-      'readings.air_amount',
-      'readings.is_zeroed_again',
-      'readings.is_air_only',
-      'readings.waver_amount',
-      'readings.goes_amount',
-      'readings.stops_amount',
-      'readings.feel',
-      'readings.amount',
-    ])
+    .select(['readings.take_id', 'readings.spot', ...typedColumns])
     .where('later.reading_id', 'is', null);
 }
 

@@ -4,7 +4,7 @@ import type { TakeFigures } from '../../app/readings/take-figures.ts';
 import type { TypedReading } from '../../app/readings/typed-line.ts';
 import type { ReadingMethod } from '../../app/specs/spec-sheet.ts';
 import type { Reading } from '../database/tables.ts';
-import { setupOfRow, typedReadingOf } from './readings.repository.ts';
+import { setupOfRow, typedColumns, typedReadingOf } from './readings.repository.ts';
 import { figuresOfRow } from './take-figures.repository.ts';
 
 export type TakeOfJob = {
@@ -87,20 +87,7 @@ async function standingReadings(reading: Reading, jobIds: readonly number[]) {
     .selectFrom('takes')
     .innerJoin('readings', 'readings.take_id', 'takes.take_id')
     .leftJoin('readings as later', 'later.supersedes_id', 'readings.reading_id')
-    .select([
-      'readings.take_id',
-      'readings.spot',
-      'readings.method',
-      'readings.push_amount',
-      'readings.air_amount',
-      'readings.is_zeroed_again',
-      'readings.is_air_only',
-      'readings.waver_amount',
-      'readings.goes_amount',
-      'readings.stops_amount',
-      'readings.feel',
-      'readings.amount',
-    ])
+    .select(['readings.take_id', 'readings.spot', ...typedColumns])
     .where('takes.job_id', 'in', jobIds)
     .where('later.reading_id', 'is', null)
     .orderBy('readings.reading_id')
