@@ -1,6 +1,7 @@
 // What is on record of all delivered builds of a family, a statement a kind of fact, in the order of the builds.
 import { sql } from 'kysely';
 import type { Reading } from '../database/tables.ts';
+import { batchesInto } from './batches-into.repository.ts';
 
 export function listBuilds(reading: Reading, familyId: number) {
   return reading
@@ -170,39 +171,14 @@ export function listReusedPlates(reading: Reading, familyId: number) {
     .execute();
 }
 
-/** What went into each build: pulled and not returned, or plates of the batch in the last mock-up of a pack. */
 export function listBatchesOfJobs(reading: Reading, familyId: number) {
-  const pulled = reading
-    .selectFrom('movements')
-    .innerJoin('jobs', 'jobs.job_id', 'movements.job_id')
+  const ofFamily = reading
+    .selectFrom('jobs')
     .innerJoin('revisions', 'revisions.revision_id', 'jobs.revision_id')
-    .select(['jobs.job_id', 'movements.batch_id'])
+    .select('jobs.job_id')
     .where('revisions.family_id', '=', familyId)
-    .where('movements.kind', 'in', ['pull', 'return'])
-    .groupBy(['jobs.job_id', 'movements.batch_id'])
-    .having((row) => row.fn.sum('movements.change'), '<', 0);
-  const fitted = reading
-    .selectFrom('pieces')
-    .innerJoin('mock_up_pieces', 'mock_up_pieces.piece_id', 'pieces.piece_id')
-    .innerJoin('mock_ups', 'mock_ups.mock_up_id', 'mock_up_pieces.mock_up_id')
-    .innerJoin('jobs', 'jobs.job_id', 'mock_ups.job_id')
-    .innerJoin('revisions', 'revisions.revision_id', 'jobs.revision_id')
-    .select(['jobs.job_id', sql<number>`pieces.batch_id`.as('batch_id')])
-    .where('revisions.family_id', '=', familyId)
-    .where('pieces.batch_id', 'is not', null)
-    .where((row) =>
-      row.not(
-        row.exists(
-          row
-            .selectFrom('mock_ups as later')
-            .select('later.mock_up_id')
-            .whereRef('later.job_id', '=', 'mock_ups.job_id')
-            .whereRef('later.pack_id', '=', 'mock_ups.pack_id')
-            .whereRef('later.number', '>', 'mock_ups.number'),
-        ),
-      ),
-    );
-  return pulled.union(fitted).execute();
+    .$asScalar();
+  return batchesInto(reading, ofFamily).selectAll().execute();
 }
 
 export function listBatches(reading: Reading) {

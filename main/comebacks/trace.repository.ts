@@ -1,10 +1,15 @@
 // What the trace of a comeback needs of many builds at once: a handful of statements, however many builds are asked for.
 import { sql } from 'kysely';
 import type { Reading } from '../database/tables.ts';
+import { batchesInto } from './batches-into.repository.ts';
 
 /** As one value of the statement, which is then read in no time however many they are. */
+function amongIds(ids: readonly number[]) {
+  return sql<number>`(select value from json_each(${JSON.stringify(ids)}))`;
+}
+
 function isAmong(column: string, ids: readonly number[]) {
-  return sql<boolean>`${sql.ref(column)} in (select value from json_each(${JSON.stringify(ids)}))`;
+  return sql<boolean>`${sql.ref(column)} in ${amongIds(ids)}`;
 }
 
 export function findComeback(reading: Reading, comebackId: number) {
@@ -220,46 +225,14 @@ export function batchesOf(reading: Reading, jobId: number) {
     .selectFrom('batches')
     .innerJoin('parts', 'parts.part_id', 'batches.part_id')
     .select(['batches.batch_id', 'batches.part_id', 'parts.number', 'mark', 'document', 'received_on'])
-    .where('batches.batch_id', 'in', intoJobs(reading, [jobId]).select('batch_id'))
+    .where('batches.batch_id', 'in', batchesInto(reading, amongIds([jobId])).select('batch_id'))
     .orderBy('batches.batch_id')
     .execute();
 }
 
 /** Which of these jobs had which of these batches in them. */
 export function goingsOf(reading: Reading, jobIds: readonly number[], batchIds: readonly number[]) {
-  return intoJobs(reading, jobIds).selectAll().where(isAmong('batch_id', batchIds)).execute();
-}
-
-function intoJobs(reading: Reading, jobIds: readonly number[]) {
-  const pulled = reading
-    .selectFrom('movements')
-    .select(['movements.job_id', 'movements.batch_id'])
-    .where(isAmong('movements.job_id', jobIds))
-    .where('movements.kind', 'in', ['pull', 'return'])
-    .groupBy(['movements.job_id', 'movements.batch_id'])
-    .having((row) => row.fn.sum('change'), '<', 0)
-    .$narrowType<{ job_id: number }>();
-  const plates = reading
-    .selectFrom('mock_ups')
-    .innerJoin('mock_up_pieces', 'mock_up_pieces.mock_up_id', 'mock_ups.mock_up_id')
-    .innerJoin('pieces', 'pieces.piece_id', 'mock_up_pieces.piece_id')
-    .select(['mock_ups.job_id', 'pieces.batch_id'])
-    .where(isAmong('mock_ups.job_id', jobIds))
-    .where('pieces.batch_id', 'is not', null)
-    .where((row) =>
-      row.not(
-        row.exists(
-          row
-            .selectFrom('mock_ups as later')
-            .select('later.mock_up_id')
-            .whereRef('later.job_id', '=', 'mock_ups.job_id')
-            .whereRef('later.pack_id', '=', 'mock_ups.pack_id')
-            .whereRef('later.number', '>', 'mock_ups.number'),
-        ),
-      ),
-    )
-    .$narrowType<{ batch_id: number }>();
-  return reading.selectFrom(pulled.union(plates).as('goings'));
+  return batchesInto(reading, amongIds(jobIds)).selectAll().where(isAmong('batch_id', batchIds)).execute();
 }
 
 /** The newest word on each cause, over all packs; the surest one counts. */
