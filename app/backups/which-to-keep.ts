@@ -17,13 +17,13 @@ const spans: ReadonlyArray<readonly [most: number, of: (day: string) => string]>
 ];
 
 /**
- * Every backup of the newest day, the newest of each of the last 7 days, 4 weeks and 12 months that have one, and every
- * pinned one. Days without a backup do not count, so a shop that stood still for a month loses nothing.
+ * Every backup of today, the newest of each of the last 7 days, 4 weeks and 12 months that have one, and every pinned
+ * one. Days without a backup do not count, so a shop that stood still for a month loses nothing. A backup of a later day
+ * than today was made while the clock went wrong, or goes wrong now: it stays, and takes no other's place.
  */
-export function backupsToKeep(backups: readonly BackupInFolder[]): Set<string> {
-  const newestFirst = backups.toSorted((one, other) => (one.at < other.at ? 1 : -1));
-  const today = newestFirst[0]?.day;
-  const kept = new Set(backups.filter((each) => each.isPinned || each.day === today).map((each) => each.name));
+export function backupsToKeep(backups: readonly BackupInFolder[], today: string): Set<string> {
+  const newestFirst = backups.filter(({ day }) => day <= today).toSorted((one, other) => (one.at < other.at ? 1 : -1));
+  const kept = new Set(backups.filter((each) => each.isPinned || each.day >= today).map((each) => each.name));
   for (const [most, spanOf] of spans) {
     const newestOfSpan = new Map<string, string>();
     for (const each of newestFirst) {

@@ -13,8 +13,9 @@ import {
 import { basename, dirname, join, parse } from 'node:path';
 import Sqlite from 'better-sqlite3';
 import { backupsToKeep } from '../../app/backups/which-to-keep.ts';
-import { type BackupCard, cardBeside, syncFile, syncFolder } from '../database/back-up.ts';
+import { type BackupCard, cardBeside } from '../database/back-up.ts';
 import { dayHere } from '../ports/clock.ts';
+import { syncFile, syncFolder } from '../ports/disk.ts';
 
 const day_ms = 86_400_000;
 
@@ -45,12 +46,13 @@ export function readCard(copy: string): BackupCard | null {
   }
 }
 
-/** Throws away what need not be kept any longer. Photos stay: an older copy may name them. */
-export function pruneBackups(folder: string, shopName: string): void {
+/** Throws away what need not be kept any longer at `now`. Photos stay: an older copy may name them. */
+export function pruneBackups(folder: string, shopName: string, now: string): void {
   const backups = listBackups(folder, shopName);
-  const [newest] = backups;
-  if (!newest) return;
-  const kept = backupsToKeep(backups.map((each) => ({ ...each, name: each.file, day: dayHere(each.at) })));
+  const kept = backupsToKeep(
+    backups.map((each) => ({ ...each, name: each.file, day: dayHere(each.at) })),
+    dayHere(now),
+  );
   for (const { file } of backups) {
     if (kept.has(file)) continue;
     rmSync(file, { force: true });
@@ -58,9 +60,25 @@ export function pruneBackups(folder: string, shopName: string): void {
   }
   for (const name of readdirSync(folder)) {
     const file = join(folder, name);
-    // What a crash left half done; a younger one may still be in another window's hands.
-    if (name.includes('.unfinished') && statSync(file).mtimeMs < Date.parse(newest.at) - day_ms) rmSync(file);
+    const isCardAlone = file.endsWith('.json') && !existsSync(file.slice(0, -'.json'.length));
+    if ((isCardAlone || name.includes('.unfinished')) && isOld(file, now)) rmSync(file);
   }
+}
+
+/** Where a backup is brought back before it takes the shop file's place, and where that is only rehearsed. */
+export const bringingBackIn = { restore: 'restoring', rehearsal: 'rehearsal' } as const;
+
+/** Throws away what a crash while bringing back left in the shop's folder. */
+export function throwLeftoversAway(shopFolder: string, now: string): void {
+  for (const name of Object.values(bringingBackIn)) {
+    const folder = join(shopFolder, name);
+    if (existsSync(folder) && isOld(folder, now)) rmSync(folder, { recursive: true, force: true });
+  }
+}
+
+/** What a crash left half done is thrown away after a day; a younger one may still be in another window's hands. */
+function isOld(file: string, now: string): boolean {
+  return statSync(file).mtimeMs < Date.parse(now) - day_ms;
 }
 
 /** Puts a backup with its card into another folder, whole or not at all. */

@@ -5,7 +5,7 @@ import { storageErrorOf } from '../database/errors.ts';
 import { dayHere } from '../ports/clock.ts';
 import type { Desk } from '../shop/desk.ts';
 import { inBackupWorker } from '../workers/backups.ts';
-import { listBackups } from './backup-files.ts';
+import { listBackups, throwLeftoversAway } from './backup-files.ts';
 import { secondPlaceOf } from './second-place.ts';
 
 export class BackupKeeper {
@@ -54,8 +54,10 @@ export class BackupKeeper {
   async lookIfDue(): Promise<void> {
     const shop = this.#desk.openShopOrNone();
     if (!shop || shop.file !== this.#desk.ownFile() || this.#making) return;
-    const [newest] = listBackups(backupFolderOf(shop.file), basename(shop.file));
-    if (newest && dayHere(newest.at) === dayHere(shop.clock())) return;
+    throwLeftoversAway(this.#desk.folder, shop.clock());
+    const today = dayHere(shop.clock());
+    // Of any of them, not of the newest: a clock that went wrong may have made one for a day to come.
+    if (listBackups(backupFolderOf(shop.file), basename(shop.file)).some(({ at }) => dayHere(at) === today)) return;
     await this.make();
     this.#desk.announceChange();
   }

@@ -2,12 +2,20 @@
 import { copyFileSync, existsSync, mkdirSync, renameSync, rmSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import type { Backups } from '../../app/backups/backups.contract.ts';
-import { backupFolderOf, syncFile, syncFolder } from '../database/back-up.ts';
+import { backupFolderOf } from '../database/back-up.ts';
 import { openConnection } from '../database/connection.ts';
 import { Refused, storageErrorOf } from '../database/errors.ts';
+import { syncFile, syncFolder } from '../ports/disk.ts';
 import type { Desk } from '../shop/desk.ts';
 import { inBackupWorker } from '../workers/backups.ts';
-import { type BackupFile, bringPhotos, listBackups, photoFolderBeside, photosNamedBy } from './backup-files.ts';
+import {
+  type BackupFile,
+  bringingBackIn,
+  bringPhotos,
+  listBackups,
+  photoFolderBeside,
+  photosNamedBy,
+} from './backup-files.ts';
 import { keeperOf } from './backup-keeper.ts';
 import type { BroughtBack } from './bring-back.ts';
 import { choosePlace, chosenPlace, secondPlaceOf } from './second-place.ts';
@@ -56,7 +64,7 @@ export function makeWholeBackup(desk: Desk, { folder }: { folder: string }) {
 
 /** Brings a backup back into a folder of its own and throws that away again. */
 export async function rehearse(desk: Desk, { file }: { file: string }): Promise<BroughtBack> {
-  const folder = emptyFolder(join(desk.folder, 'rehearsal'));
+  const folder = emptyFolder(join(desk.folder, bringingBackIn.rehearsal));
   try {
     return await broughtInto(desk, file, folder);
   } finally {
@@ -86,7 +94,7 @@ export async function restore(
   desk: Desk,
   { file }: { file: string },
 ): Promise<BroughtBack & { setAside: string | null }> {
-  const folder = emptyFolder(join(desk.folder, 'restoring'));
+  const folder = emptyFolder(join(desk.folder, bringingBackIn.restore));
   try {
     const brought = await broughtInto(desk, file, folder);
     const setAside = await desk.replaceOwn(() => takePlace(desk, folder));
@@ -100,7 +108,7 @@ export async function restore(
 
 export async function salvageOwn(desk: Desk) {
   if (!desk.hasOwnFile()) throw new Refused('no-shop', 'There is no shop file here to save anything from.');
-  const folder = emptyFolder(join(desk.folder, 'restoring'));
+  const folder = emptyFolder(join(desk.folder, bringingBackIn.restore));
   const own = desk.ownFile();
   try {
     const backup = await newestSound(desk);
@@ -135,8 +143,9 @@ async function newestSound(desk: Desk): Promise<string | null> {
 function takePlace(desk: Desk, folder: string): string | null {
   const own = desk.ownFile();
   const fresh = join(folder, basename(own));
-  const setAside = desk.hasOwnFile() ? setOldAside(desk) : null;
+  // Photos of both lie there together; whichever file a kill leaves in place finds its own.
   bringPhotos(photosNamedBy(fresh), photoFolderBeside(fresh), photoFolderBeside(own));
+  const setAside = desk.hasOwnFile() ? setOldAside(desk) : null;
   renameSync(fresh, own);
   syncFolder(desk.folder);
   return setAside;
@@ -153,8 +162,9 @@ function setOldAside(desk: Desk): string {
   }
   syncFolder(aside);
   assertAlone(own, aside);
-  // The old log would be read into the new file.
+  // The old log would be read into the new file, so it has to be gone from the disk before the new one comes.
   for (const rest of ['-wal', '-shm']) rmSync(`${own}${rest}`, { force: true });
+  syncFolder(desk.folder);
   return aside;
 }
 

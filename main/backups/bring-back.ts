@@ -3,10 +3,11 @@ import { createHash } from 'node:crypto';
 import { copyFileSync, existsSync, mkdirSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import type Sqlite from 'better-sqlite3';
-import { sha256Of, syncFile, syncFolder } from '../database/back-up.ts';
+import { sha256Of } from '../database/back-up.ts';
 import { openConnection } from '../database/connection.ts';
 import { StorageError } from '../database/errors.ts';
 import { openShop } from '../database/open-shop.ts';
+import { syncFile, syncFolder } from '../ports/disk.ts';
 import { bringPhotos, photosNamedBy, readCard } from './backup-files.ts';
 import { photosWithin } from './make-backup.ts';
 

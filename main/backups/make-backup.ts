@@ -1,9 +1,10 @@
 // Makes a backup from start to end: the copy, its photos, what is thrown away, the second place, the one file of all.
 import { existsSync, readFileSync, renameSync, rmSync, statSync } from 'node:fs';
 import { basename, join } from 'node:path';
-import { backUp, backupFolderOf, cardBeside, syncFile, syncFolder } from '../database/back-up.ts';
+import { backUp, backupFolderOf, cardBeside } from '../database/back-up.ts';
 import { openConnection } from '../database/connection.ts';
 import { StorageError } from '../database/errors.ts';
+import { syncFile, syncFolder } from '../ports/disk.ts';
 import { bringPhotos, copyBackup, photoFolderBeside, photosNamedBy, pruneBackups } from './backup-files.ts';
 
 /** A place elsewhere, and the folder of ours in it. */
@@ -19,8 +20,8 @@ export async function makeBackup(
   const file = await copyOf(shopFile, folder, now);
   const photos = photosNamedBy(file);
   bringPhotos(photos, photoFolderBeside(shopFile), join(folder, 'photos'));
-  pruneBackups(folder, basename(shopFile));
-  return { file, trouble: second === null ? '' : carryTo(second, file, photos, basename(shopFile)) };
+  pruneBackups(folder, basename(shopFile), now);
+  return { file, trouble: second === null ? '' : carryTo(second, file, photos, basename(shopFile), now) };
 }
 
 async function copyOf(shopFile: string, folder: string, now: string): Promise<string> {
@@ -33,13 +34,19 @@ async function copyOf(shopFile: string, folder: string, now: string): Promise<st
   }
 }
 
-function carryTo(second: SecondPlace, backup: string, photos: readonly string[], shopName: string): string {
+function carryTo(
+  second: SecondPlace,
+  backup: string,
+  photos: readonly string[],
+  shopName: string,
+  now: string,
+): string {
   // Never made: where a stick is not plugged in, its folder would come to lie on this very disk.
   if (!existsSync(second.place)) return 'The second place for backups cannot be reached: is the stick plugged in?';
   try {
     copyBackup(backup, second.folder);
     bringPhotos(photos, photoFolderBeside(backup), photoFolderBeside(join(second.folder, basename(backup))));
-    pruneBackups(second.folder, shopName);
+    pruneBackups(second.folder, shopName, now);
     return '';
   } catch (thrown) {
     const why = thrown instanceof Error && 'code' in thrown && thrown.code === 'ENOSPC' ? 'it is full' : 'it failed';

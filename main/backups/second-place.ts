@@ -1,6 +1,7 @@
 // The folder elsewhere that takes every backup too. It is a matter of this machine, so it is kept beside the shop file.
-import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { writeWhole } from '../ports/disk.ts';
 import type { Desk } from '../shop/desk.ts';
 import { getSettings } from '../shop/shop.service.ts';
 import type { SecondPlace } from './make-backup.ts';
@@ -14,7 +15,7 @@ export function chosenPlace(desk: Desk): string | null {
 }
 
 export function choosePlace(desk: Desk, folder: string | null): void {
-  writeFileSync(join(desk.folder, noteFile), JSON.stringify({ folder }));
+  writeWhole(join(desk.folder, noteFile), JSON.stringify({ folder }));
 }
 
 /** Two shops may share one stick, so the folder is called after the shop; null: no place was chosen. */

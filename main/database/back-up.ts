@@ -1,19 +1,10 @@
 // A whole copy of a shop file, through SQLite's backup interface: copying the file alone loses what is in the WAL.
 import { createHash } from 'node:crypto';
-import {
-  closeSync,
-  createReadStream,
-  fsyncSync,
-  mkdirSync,
-  openSync,
-  renameSync,
-  rmSync,
-  statSync,
-  writeFileSync,
-} from 'node:fs';
+import { createReadStream, mkdirSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { basename, dirname, extname, join } from 'node:path';
 import { pipeline } from 'node:stream/promises';
 import Sqlite from 'better-sqlite3';
+import { syncFile, syncFolder } from '../ports/disk.ts';
 import { StorageError } from './errors.ts';
 
 /** What is known of a backup without opening it. It lies beside the copy as JSON. */
@@ -109,27 +100,6 @@ export async function sha256Of(file: string): Promise<string> {
   const hash = createHash('sha256');
   await pipeline(createReadStream(file), hash);
   return hash.digest('hex');
-}
-
-/** Waits until what was written to `file` is on the disk. */
-export function syncFile(file: string): void {
-  const handle = openSync(file, 'r+');
-  try {
-    fsyncSync(handle);
-  } finally {
-    closeSync(handle);
-  }
-}
-
-/** Waits until the names in `folder` are on the disk; Windows keeps them with the files and cannot be asked. */
-export function syncFolder(folder: string): void {
-  if (process.platform === 'win32') return;
-  const handle = openSync(folder, 'r');
-  try {
-    fsyncSync(handle);
-  } finally {
-    closeSync(handle);
-  }
 }
 
 /** The backups lie in a folder of their own beside the shop file. */

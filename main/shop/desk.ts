@@ -1,10 +1,11 @@
 // What is open on this desk: the shop's own file or the demo's, never both. Both shells hold one desk.
-import { appendFileSync, existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { appendFileSync, existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { Refused, type StorageError, storageErrorOf } from '../database/errors.ts';
 import { type OpenShop, openShop } from '../database/open-shop.ts';
 import { LiveLines } from '../indicators/live-lines.service.ts';
 import type { Clock } from '../ports/clock.ts';
+import { writeWhole } from '../ports/disk.ts';
 import { FleetQuestions } from '../workers/ask-fleet.ts';
 
 const ownFile = 'shop.thoubook';
@@ -123,12 +124,25 @@ export class Desk {
     await this.#leaveFile();
     this.#shop = shop;
     this.#trouble = undefined;
-    writeFileSync(join(this.folder, choiceFile), JSON.stringify({ open: name }));
+    this.#noteChoice(name);
+  }
+
+  #noteChoice(name: string): void {
+    if (this.#choice() === name) return;
+    try {
+      writeWhole(join(this.folder, choiceFile), JSON.stringify({ open: name }));
+    } catch {
+      // The disk is full or may not be written to: the shop is open all the same, the next start opens the one before.
+    }
+  }
+
+  #choice(): string {
+    const choice = join(this.folder, choiceFile);
+    return existsSync(choice) && readFileSync(choice, 'utf8').includes(demoFile) ? demoFile : ownFile;
   }
 
   #lastChoice(): string | undefined {
-    const choice = join(this.folder, choiceFile);
-    const last = existsSync(choice) && readFileSync(choice, 'utf8').includes(demoFile) ? demoFile : ownFile;
+    const last = this.#choice();
     return [last, ownFile].find((name) => existsSync(join(this.folder, name)));
   }
 

@@ -1,10 +1,19 @@
 // Backups on real disks: made by themselves, carried elsewhere, rehearsed, brought back, and salvaged.
-import { copyFileSync, existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import {
+  copyFileSync,
+  existsSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  utimesSync,
+  writeFileSync,
+} from 'node:fs';
 import { basename, join } from 'node:path';
 import Sqlite from 'better-sqlite3';
 import { expect, test } from 'vitest';
 import { keeperOf } from '../../main/backups/backup-keeper.ts';
-import { deskIn, shopWithKx3, temporaryFolder } from '../desk.ts';
+import { calendarClock, deskIn, shopWithKx3, temporaryFolder } from '../desk.ts';
 import { greyJpeg } from '../photos/small-jpeg.ts';
 
 type Shop = Awaited<ReturnType<typeof shopWithKx3>>;
@@ -48,6 +57,45 @@ test('the first look of a day makes one backup, later looks make none, and the d
   await shop.call('shop.openDemoShop', {});
   await keeperOf(shop.desk).lookIfDue();
   expect(copiesIn(folder)).toHaveLength(1);
+});
+
+test('a clock set ahead and put right again, or set back, makes one backup for each day it shows and keeps them all', async () => {
+  const clock = calendarClock('2026-11-23');
+  const shop = await shopWithKx3(clock);
+  const look = async (day: string) => {
+    clock.setTo(day);
+    await keeperOf(shop.desk).lookIfDue();
+    await keeperOf(shop.desk).lookIfDue();
+    return copiesIn(join(shop.folder, 'backups')).length;
+  };
+  expect(await look('2026-11-23')).toBe(1);
+  expect(await look('2041-01-01')).toBe(2);
+  expect(await look('2026-11-24')).toBe(3);
+  expect(await look('2025-11-24')).toBe(4);
+});
+
+test('what a kill left of a restore or a backup is thrown away the day after, and not before', async () => {
+  const clock = calendarClock('2026-11-23');
+  const shop = await shopWithKx3(clock);
+  await keeperOf(shop.desk).lookIfDue();
+  const left = [
+    join(shop.folder, 'restoring'),
+    join(shop.folder, 'rehearsal'),
+    join(shop.folder, 'backups', 'shop 2026-11-22T09-00-00.000Z.thoubook.json'),
+    join(shop.folder, 'backups', 'shop 2026-11-22T09-00-00.000Z.thoubook.unfinished'),
+  ];
+  for (const each of left) {
+    if (each.includes('shop 2026')) writeFileSync(each, 'half');
+    else mkdirSync(each);
+    const made = new Date('2026-11-24T08:00:00Z');
+    utimesSync(each, made, made);
+  }
+  clock.setTo('2026-11-24');
+  await keeperOf(shop.desk).lookIfDue();
+  expect(left.filter((each) => !existsSync(each))).toEqual([]);
+  clock.setTo('2026-11-25');
+  await keeperOf(shop.desk).lookIfDue();
+  expect(left.filter((each) => existsSync(each))).toEqual([]);
 });
 
 test('a backup made by hand is listed with what it holds, and no half file is left beside it', async () => {

@@ -31,18 +31,29 @@ test('a backup every day for two years leaves seven days, then weeks, then month
     '2026-09-30',
     '2026-10-31',
   ];
-  expect([...backupsToKeep(days.map((day) => on(day)))].toSorted()).toEqual([...months, ...weeks, ...week].toSorted());
+  expect(
+    [
+      ...backupsToKeep(
+        days.map((day) => on(day)),
+        '2026-11-25',
+      ),
+    ].toSorted(),
+  ).toEqual([...months, ...weeks, ...week].toSorted());
 });
 
 test('a shop that stood still for months keeps what it has', () => {
   const backups = ['2026-01-05', '2026-01-06', '2026-06-01'].map((day) => on(day));
-  expect(backupsToKeep(backups).size).toBe(3);
+  expect(backupsToKeep(backups, '2026-06-01').size).toBe(3);
 });
 
 test('of the newest day all stay, of an earlier day the newest only', () => {
   const at = (day: string, hour: string) => ({ ...on(day), name: `${day} ${hour}`, at: `${day}T${hour}:00:00.000Z` });
   const backups = [at('2026-11-24', '08'), at('2026-11-24', '17'), at('2026-11-25', '08'), at('2026-11-25', '12')];
-  expect([...backupsToKeep(backups)].toSorted()).toEqual(['2026-11-24 17', '2026-11-25 08', '2026-11-25 12']);
+  expect([...backupsToKeep(backups, '2026-11-25')].toSorted()).toEqual([
+    '2026-11-24 17',
+    '2026-11-25 08',
+    '2026-11-25 12',
+  ]);
 });
 
 test('pinned backups and the newest always stay, never more than 23 others, whatever days there are', () => {
@@ -55,14 +66,30 @@ test('pinned backups and the newest always stay, never more than 23 others, what
       fc.integer({ min: 2, max: 9 }),
       (days, every) => {
         const backups = days.map((each, index) => on(each, index % every === 0));
-        const kept = backupsToKeep(backups);
+        const today = days.toSorted().at(-1) ?? '';
+        const kept = backupsToKeep(backups, today);
         for (const each of backups.filter(({ isPinned }) => isPinned)) expect(kept).toContain(each.name);
-        expect(kept).toContain(days.toSorted().at(-1));
+        expect(kept).toContain(today);
         const unpinned = backups.filter(({ name, isPinned }) => !isPinned && kept.has(name));
         expect(unpinned.length).toBeLessThanOrEqual(7 + 4 + 12);
         // Thrown away or kept, asking again changes nothing.
-        expect(backupsToKeep(backups.filter(({ name }) => kept.has(name)))).toEqual(kept);
+        expect(
+          backupsToKeep(
+            backups.filter(({ name }) => kept.has(name)),
+            today,
+          ),
+        ).toEqual(kept);
       },
     ),
   );
+});
+
+test('a clock that ran years ahead takes no place from the backups made before it and after it was put right', () => {
+  const wild = ['2040-01-01', '2041-02-01', '2042-03-01'].map((day) => on(day));
+  const sound = ['2026-11-20', '2026-11-24', '2026-11-25'].map((day) => on(day));
+  expect(backupsToKeep([...wild, ...sound], '2026-11-25').size).toBe(6);
+  const months = Array.from({ length: 14 }, (_, month) =>
+    on(`20${41 + Math.floor(month / 12)}-${String((month % 12) + 1).padStart(2, '0')}-01`),
+  );
+  expect(backupsToKeep([...months, ...sound], '2026-11-25')).toContain('2026-11-25');
 });
