@@ -68,10 +68,18 @@ export function pruneBackups(folder: string, shopName: string, now: string): voi
 /** Where a backup is brought back before it takes the shop file's place, and where that is only rehearsed. */
 export const bringingBackIn = { restore: 'restoring', rehearsal: 'rehearsal' } as const;
 
+/** Where the file that a backup took the place of lies afterwards. */
+export const setAsideIn = 'set aside';
+
 /** Throws away what a crash while bringing back left in the shop's folder. */
 export function throwLeftoversAway(shopFolder: string, now: string): void {
-  for (const name of Object.values(bringingBackIn)) {
-    const folder = join(shopFolder, name);
+  const aside = join(shopFolder, setAsideIn);
+  const unfinished = (existsSync(aside) ? readdirSync(aside) : []).filter((name) => name.endsWith('.unfinished'));
+  const left = [
+    ...Object.values(bringingBackIn).map((name) => join(shopFolder, name)),
+    ...unfinished.map((name) => join(aside, name)),
+  ];
+  for (const folder of left) {
     if (existsSync(folder) && isOld(folder, now)) rmSync(folder, { recursive: true, force: true });
   }
 }

@@ -1,6 +1,6 @@
 // Backups listed, made, carried elsewhere, rehearsed, and brought back with the old file set aside.
 import { copyFileSync, existsSync, mkdirSync, renameSync, rmSync } from 'node:fs';
-import { basename, join } from 'node:path';
+import { basename, dirname, join } from 'node:path';
 import type { Backups } from '../../app/backups/backups.contract.ts';
 import { backupFolderOf } from '../database/back-up.ts';
 import { openConnection } from '../database/connection.ts';
@@ -15,6 +15,7 @@ import {
   listBackups,
   photoFolderBeside,
   photosNamedBy,
+  setAsideIn,
 } from './backup-files.ts';
 import { keeperOf } from './backup-keeper.ts';
 import type { BroughtBack } from './bring-back.ts';
@@ -153,15 +154,18 @@ function takePlace(desk: Desk, folder: string): string | null {
 
 function setOldAside(desk: Desk): string {
   const own = desk.ownFile();
-  const aside = join(desk.folder, 'set aside', desk.clock().replaceAll(':', '-'));
-  mkdirSync(aside, { recursive: true });
+  const aside = join(desk.folder, setAsideIn, desk.clock().replaceAll(':', '-'));
+  const unfinished = `${aside}.unfinished`;
+  mkdirSync(unfinished, { recursive: true });
   for (const file of [own, `${own}-wal`, `${own}-shm`]) {
     if (!existsSync(file)) continue;
-    copyFileSync(file, join(aside, basename(file)));
-    syncFile(join(aside, basename(file)));
+    copyFileSync(file, join(unfinished, basename(file)));
+    syncFile(join(unfinished, basename(file)));
   }
-  syncFolder(aside);
-  assertAlone(own, aside);
+  syncFolder(unfinished);
+  assertAlone(own, unfinished);
+  renameSync(unfinished, aside);
+  syncFolder(dirname(aside));
   // The old log would be read into the new file, so it has to be gone from the disk before the new one comes.
   for (const rest of ['-wal', '-shm']) rmSync(`${own}${rest}`, { force: true });
   syncFolder(desk.folder);

@@ -1,7 +1,7 @@
 // Makes a backup from start to end: the copy, its photos, what is thrown away, the second place, the one file of all.
 import { existsSync, readFileSync, renameSync, rmSync, statSync } from 'node:fs';
 import { basename, join } from 'node:path';
-import { backUp, backupFolderOf, cardBeside } from '../database/back-up.ts';
+import { backUp, backupFolderOf } from '../database/back-up.ts';
 import { openConnection } from '../database/connection.ts';
 import { StorageError } from '../database/errors.ts';
 import { syncFile, syncFolder } from '../ports/disk.ts';
@@ -64,17 +64,19 @@ export async function makeWholeBackup(
   now: string,
 ): Promise<{ file: string; bytes: number; photos: number }> {
   if (!existsSync(folder)) throw new StorageError('no-folder', 'There is no such folder.');
-  const copy = await copyOf(shopFile, folder, now);
-  rmSync(cardBeside(copy));
-  const target = copy.replace(/( [^ ]*)$/, ' whole$1');
+  // Under no name that somebody could take for a backup, until it is whole.
+  const unfinished = join(folder, 'whole backup.unfinished');
+  rmSync(unfinished, { recursive: true, force: true });
   try {
+    const copy = await copyOf(shopFile, unfinished, now);
+    const target = join(folder, basename(copy).replace(/( [^ ]*)$/, ' whole$1'));
     const photos = layPhotosInto(copy, photoFolderBeside(shopFile));
     syncFile(copy);
     renameSync(copy, target);
     syncFolder(folder);
     return { file: target, bytes: statSync(target).size, photos };
   } finally {
-    for (const rest of ['', '-wal', '-shm']) rmSync(`${copy}${rest}`, { force: true });
+    rmSync(unfinished, { recursive: true, force: true });
   }
 }
 

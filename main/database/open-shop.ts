@@ -139,6 +139,8 @@ function lend(connection: Sqlite.Database, database: Kysely<Tables>, clock: Cloc
     },
     close: async () => {
       await database.destroy();
+      // Kysely closes only what it was asked something on.
+      connection.close();
     },
   };
 }

@@ -1,6 +1,6 @@
 // One shop file of every schema that was released, written by the program of then (its demo shop, and acts and rows beside
 // it) and frozen as SQL text in `frozen/`; what that program said of it stands here beside what this one says.
-import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { existsSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import Sqlite from 'better-sqlite3';
 import { describe, expect, test } from 'vitest';
@@ -8,22 +8,18 @@ import { backupFolderOf } from '../../main/database/back-up.ts';
 import { openShop } from '../../main/database/open-shop.ts';
 import { migrations } from '../../migrations/index.ts';
 import { deskOver, temporaryFolder, tickingClock } from '../desk.ts';
+import { frozenFolder, thaw } from './thaw.ts';
 
-const folder = join(import.meta.dirname, 'frozen');
-const frozen = readdirSync(folder)
+const frozen = readdirSync(frozenFolder)
   .filter((name) => name.endsWith('.sql'))
   .map((name) => name.slice(0, 4));
 
 type Row = Readonly<Record<string, unknown>>;
 type Rows = ReadonlyMap<string, readonly Row[]>;
 
-function thaw(number: string): string {
+function thawed(number: string): string {
   const file = join(temporaryFolder(), 'shop.thoubook');
-  const connection = new Sqlite(file);
-  connection.pragma('foreign_keys = off');
-  connection.exec(`begin; ${readFileSync(join(folder, `${number}.sql`), 'utf8')} commit`);
-  expect(connection.pragma('foreign_key_check')).toEqual([]);
-  connection.close();
+  thaw(number, file);
   return file;
 }
 
@@ -94,7 +90,7 @@ test('the newest schema has its frozen file', () => {
 
 describe.each(frozen)('a shop file of schema %s', (number) => {
   test('is brought up to date with every row as it was, and is backed up first', async () => {
-    const file = thaw(number);
+    const file = thawed(number);
     const before = rowsOf(file);
     await (await openShop(file, 'write', tickingClock())).close();
     const after = rowsOf(file);
@@ -118,7 +114,7 @@ describe.each(frozen)('a shop file of schema %s', (number) => {
   });
 
   test('says of its readings what the program of then said', async () => {
-    const file = thaw(number);
+    const file = thawed(number);
     const { call } = await deskOver(file, 'write');
     const { checks } = await call('jobs.getJob', { jobId: 1 });
     const said = checks.flatMap(({ name, latest }) =>
@@ -128,7 +124,7 @@ describe.each(frozen)('a shop file of schema %s', (number) => {
   });
 
   test('still takes nothing back that was written down', async () => {
-    const file = thaw(number);
+    const file = thawed(number);
     await (await openShop(file, 'write', tickingClock())).close();
     const connection = new Sqlite(file);
     for (const table of ['readings', 'piece_heights', 'can_movements', 'discards', 'overrides', 'stage_entries']) {
@@ -139,7 +135,7 @@ describe.each(frozen)('a shop file of schema %s', (number) => {
 });
 
 test('what the customer said moves from the ticket to its door, word for word', async () => {
-  const file = thaw('0001');
+  const file = thawed('0001');
   const said = rowsOf(file).get('jobs') ?? [];
   await (await openShop(file, 'write', tickingClock())).close();
   const doors = rowsOf(file).get('intakes') ?? [];
