@@ -48,6 +48,13 @@ const sentences: ReadonlyArray<readonly [prefix: string, code: string, message: 
   ['SQLITE_READONLY', 'read-only', 'The shop file cannot be written to here: nothing was written.'],
   ['SQLITE_CANTOPEN', 'cannot-open', 'The shop file cannot be opened: check its folder and its permissions.'],
   ['SQLITE_IOERR', 'disk', 'The disk failed: nothing was written. Check the disk before going on.'],
+  // Of files beside the shop file: photos, backups, folders that leave the book.
+  ['ENOSPC', 'disk-full', 'The disk is full: make room and try again.'],
+  ['EDQUOT', 'disk-full', 'The disk is full: make room and try again.'],
+  ['EROFS', 'read-only', 'This place cannot be written to: choose another folder, or look at its permissions.'],
+  ['EACCES', 'read-only', 'This place cannot be written to: choose another folder, or look at its permissions.'],
+  ['EPERM', 'read-only', 'This place cannot be written to: choose another folder, or look at its permissions.'],
+  ['EIO', 'disk', 'The disk failed: check it before going on.'],
 ];
 
 /** The storage error behind a thrown thing, if it is one. */

@@ -8,6 +8,9 @@ import styles from './FirstSteps.module.css';
 
 type FileInTroubleProps = { code: string; message: string; file: string };
 
+/** Then the file may be sound, and a backup could not take its place either. */
+const isInItsPlace = (code: string) => ['read-only', 'disk-full', 'disk', 'busy', 'cannot-open'].includes(code);
+
 export function FileInTrouble({ code, message, file }: FileInTroubleProps) {
   const again = useWrite('shop.openOwnShop');
   return (
@@ -17,14 +20,20 @@ export function FileInTrouble({ code, message, file }: FileInTroubleProps) {
       <h1 className="say">The shop file cannot be opened</h1>
       <Notice kind="caution">{message}</Notice>
       <p className="mono">{file}</p>
-      <p>Nothing was changed. The file stays as it is, and is set aside whatever you do here.</p>
+      <p>
+        Nothing was changed.{!isInItsPlace(code) && ' The file stays as it is, and is set aside whatever you do here.'}
+      </p>
       <Button isPending={again.isPending} onPress={() => again.mutate({})}>
         Try to open it again
       </Button>
       <FailureSentence error={again.error} />
       {code === 'damaged' && <Salvage />}
-      <h2>Bring a backup back</h2>
-      <Backups canMake={false} />
+      {!isInItsPlace(code) && (
+        <>
+          <h2>Bring a backup back</h2>
+          <Backups canMake={false} />
+        </>
+      )}
     </main>
   );
 }
