@@ -1,6 +1,6 @@
 // Brings a backup back as a shop file in a folder: checked, brought up to date, its photos beside it.
 import { createHash } from 'node:crypto';
-import { copyFileSync, existsSync, mkdirSync, writeFileSync } from 'node:fs';
+import { copyFileSync, existsSync, mkdirSync, statSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import type Sqlite from 'better-sqlite3';
 import { sha256Of } from '../database/back-up.ts';
@@ -34,6 +34,7 @@ export async function bringBack(
   now: string,
 ): Promise<BroughtBack> {
   if (!existsSync(backup)) throw new StorageError('no-backup', 'There is no such file.');
+  if (!statSync(backup).isFile()) throw new StorageError('no-backup', 'This is a folder: name the file in it.');
   const card = readCard(backup);
   if (card && (await sha256Of(backup)) !== card.sha256) {
     throw new StorageError('damaged', 'This backup was damaged since it was made: take another one.');

@@ -1,11 +1,16 @@
 // Gauge lines, from the contract to the service and to the lines that are open.
+import { Refused } from '../database/errors.ts';
 import { listSerialPorts } from '../ports/serial-line.ts';
 import type { Handlers } from '../rpc/handler.ts';
 import { addLine, changeLine, getLine, listLines, listTraces, retireLine } from './indicators.service.ts';
 
 export const indicatorsHandlers: Handlers<'indicators'> = {
   'indicators.listLines': (desk) => desk.shop().read((reading) => listLines(reading)),
-  'indicators.listPorts': () => listSerialPorts(),
+  'indicators.listPorts': async () => {
+    const ports = await listSerialPorts();
+    if (ports === null) throw new Refused('no-ports', 'This machine does not tell which ports it has: type its name.');
+    return ports;
+  },
   'indicators.addLine': (desk, input) => desk.shop().write((writing) => addLine(writing, input)),
   'indicators.changeLine': async (desk, input) => {
     await desk.lines.leave(input.lineId);

@@ -51,10 +51,15 @@ export async function openSerialLine(
   };
 }
 
-/** The ports there are, each with what it says of itself. */
-export async function listSerialPorts(): Promise<{ readonly path: string; readonly says: string }[]> {
+/** The ports there are, each with what it says of itself; null where the machine has nothing that could tell (udev). */
+export async function listSerialPorts(): Promise<{ readonly path: string; readonly says: string }[] | null> {
   const { SerialPort } = await load();
-  return (await SerialPort.list()).map(({ path, manufacturer }) => ({ path, says: manufacturer ?? '' }));
+  try {
+    return (await SerialPort.list()).map(({ path, manufacturer }) => ({ path, says: manufacturer ?? '' }));
+  } catch (thrown) {
+    if (thrown instanceof Error && 'code' in thrown && thrown.code === 'ENOENT') return null;
+    throw thrown;
+  }
 }
 
 // The binding says it in words only; Windows says "Access denied" of a port that is in use.

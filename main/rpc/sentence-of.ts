@@ -9,6 +9,9 @@ export function sentenceOf(error: z.ZodError): { message: string; field: string 
   if (issue.code === 'unrecognized_keys') {
     return { message: `${quoted(issue.keys)} is not part of this call.`, field };
   }
+  if (issue.message.endsWith('received undefined')) {
+    return { message: field === '' ? 'The call came without its input.' : `${field} is missing.`, field };
+  }
   const message = issue.message.replace(/^Invalid input: /, '');
   return { message: field === '' ? `The input does not fit: ${message}.` : `${field}: ${message}.`, field };
 }
