@@ -50,6 +50,11 @@ export class BackupKeeper {
     return this.#making;
   }
 
+  /** Waits until no backup is being made. */
+  async isOver(): Promise<void> {
+    await this.#making?.catch(() => undefined);
+  }
+
   /** A backup when the shop's own file is open and none was made on this day of the shop. */
   async lookIfDue(): Promise<void> {
     const shop = this.#desk.openShopOrNone();

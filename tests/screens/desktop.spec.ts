@@ -13,7 +13,8 @@ test('the real desktop window opens on the first steps', async () => {
   test.skip(!existsSync(executablePath), 'the desktop runtime is not installed here');
   const app = await _electron.launch({
     executablePath,
-    args: [root, `--user-data-dir=${mkdtempSync(join(tmpdir(), 'thoubook-'))}`],
+    args: [root],
+    env: { ...process.env, THOUBOOK_FOLDER: mkdtempSync(join(tmpdir(), 'thoubook-')) } as Record<string, string>,
   });
   const window = await app.firstWindow();
   await expect(window.getByRole('main')).toBeVisible();

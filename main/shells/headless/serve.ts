@@ -5,8 +5,8 @@ import { delimiter, join } from 'node:path';
 import { keepBackups } from '../../backups/backup-keeper.ts';
 import { systemClock } from '../../ports/clock.ts';
 import { Desk } from '../../shop/desk.ts';
+import { shopFolder } from '../shop-folder.ts';
 import { startHost } from './host.ts';
-import { shopFolder } from './shop-folder.ts';
 
 const desk = await Desk.at(shopFolder(), systemClock);
 const renderer = join(import.meta.dirname, '../renderer');
