@@ -4,6 +4,8 @@ import { copyFileSync, cpSync, mkdirSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { fileURLToPath } from 'node:url';
 import { defineConfig, type Plugin } from 'vite';
+import packageJson from '../package.json' with { type: 'json' };
+import { licencesBeside, listOfBundled } from './licences/licences-beside.ts';
 import { fontFiles } from './papers/fonts.ts';
 
 const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
@@ -30,16 +32,20 @@ function picturesBeside(folder: string): Plugin {
   };
 }
 
+const travelling = Object.keys(packageJson.dependencies);
+const fonts = ['@expo-google-fonts/fira-sans', '@expo-google-fonts/fira-mono'];
+
 export default defineConfig({
   root: here('.'),
   publicDir: false,
-  ssr: { noExternal: true, external: ['electron', 'better-sqlite3', 'serialport'] },
+  ssr: { noExternal: true, external: ['electron', ...travelling] },
   build: {
     ssr: true,
     outDir: here('../dist/main'),
     emptyOutDir: true,
     target: 'node22',
     minify: false,
+    license: { fileName: listOfBundled },
     rolldownOptions: {
       input: {
         'electron-main': here('shells/electron/electron-main.ts'),
@@ -52,5 +58,10 @@ export default defineConfig({
       output: { entryFileNames: '[name].js', chunkFileNames: '[name].js' },
     },
   },
-  plugins: [fontsBeside(here('../dist/main/fonts')), picturesBeside(here('../dist/main/pictures'))],
+  plugins: [
+    fontsBeside(here('../dist/main/fonts')),
+    picturesBeside(here('../dist/main/pictures')),
+    // The renderer is built before.
+    licencesBeside(here('../dist'), ['renderer', 'main'], travelling, fonts),
+  ],
 });

@@ -15,6 +15,8 @@ export default defineConfig({
     emptyOutDir: true,
     // The shells serve fonts and images from 'self' only, so no file may become a data: address.
     assetsInlineLimit: 0,
+    // Joined with the others' when main is built.
+    license: { fileName: 'licences.json' },
     // The only browser is the one of the desktop window, or one of the same age.
     target: 'chrome140',
     modulePreload: { polyfill: false },
