@@ -3,9 +3,6 @@ import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vite';
 
-/** Its first group is the room. Addresses are known before any room is. */
-const screenOfRoom = /\/renderer\/screens\/(\w+)\/(?!routes\.tsx$|[\w-]+-address\.ts$)/;
-
 export default defineConfig({
   root: fileURLToPath(new URL('.', import.meta.url)),
   base: './',
@@ -20,15 +17,6 @@ export default defineConfig({
     // The only browser is the one of the desktop window, or one of the same age.
     target: 'chrome140',
     modulePreload: { polyfill: false },
-    // One piece for what every screen needs, and one for each room, brought when its first screen is shown.
-    rolldownOptions: {
-      output: {
-        codeSplitting: {
-          includeDependenciesRecursively: false,
-          groups: [{ debugName: 'rooms', name: (id) => screenOfRoom.exec(id)?.[1] ?? 'book' }],
-        },
-      },
-    },
-    chunkSizeWarningLimit: 1100,
+    chunkSizeWarningLimit: 1700,
   },
 });

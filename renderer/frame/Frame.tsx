@@ -1,14 +1,13 @@
 // The frame round every screen: skip link, rail, and the place the person is in.
-import { lazyRouteComponent, Outlet, useRouterState } from '@tanstack/react-router';
-import { Suspense, useEffect, useRef } from 'react';
+import { Outlet, useRouterState } from '@tanstack/react-router';
+import { useEffect, useRef } from 'react';
 import { useRead } from '../rpc/use-read.ts';
+import { FirstSteps } from '../screens/shop/FirstSteps.tsx';
 import styles from './Frame.module.css';
 import { Loaded } from './Loaded.tsx';
 import { OpenShopProvider } from './open-shop.ts';
 import { Rail } from './Rail.tsx';
 import { StandingSentence } from './StandingSentence.tsx';
-
-const FirstSteps = lazyRouteComponent(() => import('../screens/shop/FirstSteps.tsx'), 'FirstSteps');
 
 export function Frame() {
   const shop = useRead('shop.getShop', {});
@@ -20,9 +19,7 @@ export function Frame() {
             <Places />
           </OpenShopProvider>
         ) : (
-          <Suspense>
-            <FirstSteps shop={state} />
-          </Suspense>
+          <FirstSteps shop={state} />
         )
       }
     </Loaded>

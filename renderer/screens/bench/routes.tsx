@@ -1,30 +1,29 @@
 // Which address shows which screen of the bench.
-import { createRoute, lazyRouteComponent } from '@tanstack/react-router';
-import { brought } from '../../frame/brought.ts';
+import { createRoute } from '@tanstack/react-router';
 import { root } from '../../frame/root-route.ts';
 
-const BenchScreen = lazyRouteComponent(() => import('./BenchScreen.tsx'), 'BenchScreen');
-const ReadingScreen = lazyRouteComponent(() => import('./ReadingScreen.tsx'), 'ReadingScreen');
-const UnitSwapsScreen = lazyRouteComponent(() => import('./UnitSwapsScreen.tsx'), 'UnitSwapsScreen');
+import { BenchScreen } from './BenchScreen.tsx';
+import { ReadingScreen } from './ReadingScreen.tsx';
+import { UnitSwapsScreen } from './UnitSwapsScreen.tsx';
 
 const bench = createRoute({
   getParentRoute: () => root,
   path: '/bench',
   validateSearch: ({ unit }: { unit?: unknown }): { unit?: number } => (Number(unit) > 0 ? { unit: Number(unit) } : {}),
-  component: brought(BenchScreen, () => <BenchScreen unit={bench.useSearch().unit ?? null} />),
+  component: () => <BenchScreen unit={bench.useSearch().unit ?? null} />,
 });
 const reading = createRoute({
   getParentRoute: () => root,
   path: '/bench/$jobId/$checkId',
-  component: brought(ReadingScreen, () => {
+  component: () => {
     const { jobId, checkId } = reading.useParams();
     return <ReadingScreen jobId={Number(jobId)} checkId={Number(checkId)} />;
-  }),
+  },
 });
 const swapsOfUnit = createRoute({
   getParentRoute: () => root,
   path: '/bench/$jobId/swaps',
-  component: brought(UnitSwapsScreen, () => <UnitSwapsScreen jobId={Number(swapsOfUnit.useParams().jobId)} />),
+  component: () => <UnitSwapsScreen jobId={Number(swapsOfUnit.useParams().jobId)} />,
 });
 
 export const benchRoutes = [bench, reading, swapsOfUnit] as const;

@@ -1,17 +1,16 @@
 // Which address shows which screen of the clutch figures of a pack.
-import { createRoute, lazyRouteComponent } from '@tanstack/react-router';
-import { brought } from '../../frame/brought.ts';
+import { createRoute } from '@tanstack/react-router';
 import { root } from '../../frame/root-route.ts';
 
-const ClutchScreen = lazyRouteComponent(() => import('./ClutchScreen.tsx'), 'ClutchScreen');
+import { ClutchScreen } from './ClutchScreen.tsx';
 
 const clutch = createRoute({
   getParentRoute: () => root,
   path: '/jobs/$jobId/clutch/$packId',
-  component: brought(ClutchScreen, () => {
+  component: () => {
     const { jobId, packId } = clutch.useParams();
     return <ClutchScreen jobId={Number(jobId)} packId={Number(packId)} />;
-  }),
+  },
 });
 
 export const clutchRoutes = [clutch] as const;

@@ -1,18 +1,16 @@
 // Which address shows which screen of comebacks and the fleet.
-import { createRoute, lazyRouteComponent } from '@tanstack/react-router';
-import { brought } from '../../frame/brought.ts';
+import { createRoute } from '@tanstack/react-router';
 import { root } from '../../frame/root-route.ts';
+import { CallListPaperScreen } from './CallListPaperScreen.tsx';
+import { CameBackScreen } from './CameBackScreen.tsx';
+import { ComebackReportScreen } from './ComebackReportScreen.tsx';
+import { ComebackScreen } from './ComebackScreen.tsx';
+import { CostScreen } from './CostScreen.tsx';
+import { FleetScreen } from './FleetScreen.tsx';
+import { LogComebackScreen } from './LogComebackScreen.tsx';
+import { SharingScreen } from './SharingScreen.tsx';
 import { sharedAt } from './shared-address.ts';
-
-const CallListPaperScreen = lazyRouteComponent(() => import('./CallListPaperScreen.tsx'), 'CallListPaperScreen');
-const CameBackScreen = lazyRouteComponent(() => import('./CameBackScreen.tsx'), 'CameBackScreen');
-const ComebackReportScreen = lazyRouteComponent(() => import('./ComebackReportScreen.tsx'), 'ComebackReportScreen');
-const ComebackScreen = lazyRouteComponent(() => import('./ComebackScreen.tsx'), 'ComebackScreen');
-const CostScreen = lazyRouteComponent(() => import('./CostScreen.tsx'), 'CostScreen');
-const FleetScreen = lazyRouteComponent(() => import('./FleetScreen.tsx'), 'FleetScreen');
-const LogComebackScreen = lazyRouteComponent(() => import('./LogComebackScreen.tsx'), 'LogComebackScreen');
-const SharingScreen = lazyRouteComponent(() => import('./SharingScreen.tsx'), 'SharingScreen');
-const WhoToCallScreen = lazyRouteComponent(() => import('./WhoToCallScreen.tsx'), 'WhoToCallScreen');
+import { WhoToCallScreen } from './WhoToCallScreen.tsx';
 
 const comebacks = createRoute({ getParentRoute: () => root, path: '/comebacks', component: CameBackScreen });
 const logComeback = createRoute({
@@ -22,23 +20,23 @@ const logComeback = createRoute({
     ...(Number(of) > 0 && { of: Number(of) }),
     ...(Number(ticket) > 0 && { ticket: Number(ticket) }),
   }),
-  component: brought(LogComebackScreen, () => {
+  component: () => {
     const { of = null, ticket = null } = logComeback.useSearch();
     return <LogComebackScreen of={of} ticket={ticket} />;
-  }),
+  },
 });
 const comeback = createRoute({
   getParentRoute: () => root,
   path: '/comebacks/$comebackId',
-  component: brought(ComebackScreen, () => <ComebackScreen comebackId={Number(comeback.useParams().comebackId)} />),
+  component: () => <ComebackScreen comebackId={Number(comeback.useParams().comebackId)} />,
 });
 const comebackReport = createRoute({
   getParentRoute: () => root,
   path: '/comebacks/$comebackId/report/$copy',
-  component: brought(ComebackReportScreen, () => {
+  component: () => {
     const { comebackId, copy } = comebackReport.useParams();
     return <ComebackReportScreen comebackId={Number(comebackId)} copy={copy === 'shop' ? 'shop' : 'customer'} />;
-  }),
+  },
 });
 const fleet = createRoute({ getParentRoute: () => root, path: '/comebacks/fleet', component: FleetScreen });
 const costOfComebacks = createRoute({ getParentRoute: () => root, path: '/comebacks/cost', component: CostScreen });
@@ -51,15 +49,15 @@ const callListPaper = createRoute({
 const askWhatIsShared = createRoute({
   getParentRoute: () => root,
   path: '/comebacks/sharing',
-  component: brought(SharingScreen, () => <SharingScreen of={null} />),
+  component: () => <SharingScreen of={null} />,
 });
 const sharing = createRoute({
   getParentRoute: () => root,
   path: '/comebacks/sharing/$kind/$id',
-  component: brought(SharingScreen, () => {
+  component: () => {
     const { kind, id } = sharing.useParams();
     return <SharingScreen of={sharedAt(kind, Number(id))} />;
-  }),
+  },
 });
 
 export const comebacksRoutes = [

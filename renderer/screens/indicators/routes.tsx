@@ -1,8 +1,8 @@
 // Which address shows which screen of gauges on a line.
-import { createRoute, lazyRouteComponent } from '@tanstack/react-router';
+import { createRoute } from '@tanstack/react-router';
 import { root } from '../../frame/root-route.ts';
 
-const LinesScreen = lazyRouteComponent(() => import('./LinesScreen.tsx'), 'LinesScreen');
+import { LinesScreen } from './LinesScreen.tsx';
 
 const lines = createRoute({ getParentRoute: () => root, path: '/lines', component: LinesScreen });
 

@@ -1,140 +1,136 @@
 // Which address shows which screen of a ticket and its papers.
-import { createRoute, lazyRouteComponent } from '@tanstack/react-router';
-import { brought } from '../../frame/brought.ts';
+import { createRoute } from '@tanstack/react-router';
 import { root } from '../../frame/root-route.ts';
 
-const BuildScreen = lazyRouteComponent(() => import('./BuildScreen.tsx'), 'BuildScreen');
-const CheckInScreen = lazyRouteComponent(() => import('./CheckInScreen.tsx'), 'CheckInScreen');
-const CheckScreen = lazyRouteComponent(() => import('./CheckScreen.tsx'), 'CheckScreen');
-const DeliveryScreen = lazyRouteComponent(() => import('./DeliveryScreen.tsx'), 'DeliveryScreen');
-const DoorScreen = lazyRouteComponent(() => import('./DoorScreen.tsx'), 'DoorScreen');
-const EstimatePaperScreen = lazyRouteComponent(() => import('./EstimatePaperScreen.tsx'), 'EstimatePaperScreen');
-const EstimateScreen = lazyRouteComponent(() => import('./EstimateScreen.tsx'), 'EstimateScreen');
-const FinalScreen = lazyRouteComponent(() => import('./FinalScreen.tsx'), 'FinalScreen');
-const HistoryScreen = lazyRouteComponent(() => import('./HistoryScreen.tsx'), 'HistoryScreen');
-const JobScreen = lazyRouteComponent(() => import('./JobScreen.tsx'), 'JobScreen');
-const FamilySheetScreen = lazyRouteComponent(() => import('./JobSheetScreen.tsx'), 'FamilySheetScreen');
-const JobSheetScreen = lazyRouteComponent(() => import('./JobSheetScreen.tsx'), 'JobSheetScreen');
-const JobsScreen = lazyRouteComponent(() => import('./JobsScreen.tsx'), 'JobsScreen');
-const PapersScreen = lazyRouteComponent(() => import('./PapersScreen.tsx'), 'PapersScreen');
-const PartsOfJobScreen = lazyRouteComponent(() => import('./PartsOfJobScreen.tsx'), 'PartsOfJobScreen');
-const PhotoScreen = lazyRouteComponent(() => import('./PhotoScreen.tsx'), 'PhotoScreen');
-const PhotosOfJobScreen = lazyRouteComponent(() => import('./PhotosOfJobScreen.tsx'), 'PhotosOfJobScreen');
-const PullListScreen = lazyRouteComponent(() => import('./PullListScreen.tsx'), 'PullListScreen');
-const ReportScreen = lazyRouteComponent(() => import('./ReportScreen.tsx'), 'ReportScreen');
-const TeardownScreen = lazyRouteComponent(() => import('./TeardownScreen.tsx'), 'TeardownScreen');
+import { BuildScreen } from './BuildScreen.tsx';
+import { CheckInScreen } from './CheckInScreen.tsx';
+import { CheckScreen } from './CheckScreen.tsx';
+import { DeliveryScreen } from './DeliveryScreen.tsx';
+import { DoorScreen } from './DoorScreen.tsx';
+import { EstimatePaperScreen } from './EstimatePaperScreen.tsx';
+import { EstimateScreen } from './EstimateScreen.tsx';
+import { FinalScreen } from './FinalScreen.tsx';
+import { HistoryScreen } from './HistoryScreen.tsx';
+import { JobScreen } from './JobScreen.tsx';
+import { FamilySheetScreen, JobSheetScreen } from './JobSheetScreen.tsx';
+import { JobsScreen } from './JobsScreen.tsx';
+import { PapersScreen } from './PapersScreen.tsx';
+import { PartsOfJobScreen } from './PartsOfJobScreen.tsx';
+import { PhotoScreen } from './PhotoScreen.tsx';
+import { PhotosOfJobScreen } from './PhotosOfJobScreen.tsx';
+import { PullListScreen } from './PullListScreen.tsx';
+import { ReportScreen } from './ReportScreen.tsx';
+import { TeardownScreen } from './TeardownScreen.tsx';
 
 const jobs = createRoute({ getParentRoute: () => root, path: '/jobs', component: JobsScreen });
 const checkIn = createRoute({ getParentRoute: () => root, path: '/jobs/new', component: CheckInScreen });
 const job = createRoute({
   getParentRoute: () => root,
   path: '/jobs/$jobId',
-  component: brought(JobScreen, () => <JobScreen jobId={Number(job.useParams().jobId)} />),
+  component: () => <JobScreen jobId={Number(job.useParams().jobId)} />,
 });
 const door = createRoute({
   getParentRoute: () => root,
   path: '/jobs/$jobId/door',
-  component: brought(DoorScreen, () => <DoorScreen jobId={Number(door.useParams().jobId)} />),
+  component: () => <DoorScreen jobId={Number(door.useParams().jobId)} />,
 });
 const partsOfJob = createRoute({
   getParentRoute: () => root,
   path: '/jobs/$jobId/parts',
   validateSearch: ({ find }: { find?: unknown }): { find?: string } => (typeof find === 'string' ? { find } : {}),
-  component: brought(PartsOfJobScreen, () => (
+  component: () => (
     <PartsOfJobScreen jobId={Number(partsOfJob.useParams().jobId)} find={partsOfJob.useSearch().find ?? ''} />
-  )),
+  ),
 });
 const teardown = createRoute({
   getParentRoute: () => root,
   path: '/jobs/$jobId/teardown',
-  component: brought(TeardownScreen, () => <TeardownScreen jobId={Number(teardown.useParams().jobId)} />),
+  component: () => <TeardownScreen jobId={Number(teardown.useParams().jobId)} />,
 });
 const photosOfJob = createRoute({
   getParentRoute: () => root,
   path: '/jobs/$jobId/photos',
-  component: brought(PhotosOfJobScreen, () => <PhotosOfJobScreen jobId={Number(photosOfJob.useParams().jobId)} />),
+  component: () => <PhotosOfJobScreen jobId={Number(photosOfJob.useParams().jobId)} />,
 });
 const build = createRoute({
   getParentRoute: () => root,
   path: '/jobs/$jobId/build',
-  component: brought(BuildScreen, () => <BuildScreen jobId={Number(build.useParams().jobId)} />),
+  component: () => <BuildScreen jobId={Number(build.useParams().jobId)} />,
 });
 const final = createRoute({
   getParentRoute: () => root,
   path: '/jobs/$jobId/final',
-  component: brought(FinalScreen, () => <FinalScreen jobId={Number(final.useParams().jobId)} />),
+  component: () => <FinalScreen jobId={Number(final.useParams().jobId)} />,
 });
 const delivery = createRoute({
   getParentRoute: () => root,
   path: '/jobs/$jobId/delivery',
-  component: brought(DeliveryScreen, () => <DeliveryScreen jobId={Number(delivery.useParams().jobId)} />),
+  component: () => <DeliveryScreen jobId={Number(delivery.useParams().jobId)} />,
 });
 const papers = createRoute({
   getParentRoute: () => root,
   path: '/jobs/$jobId/papers',
-  component: brought(PapersScreen, () => <PapersScreen jobId={Number(papers.useParams().jobId)} />),
+  component: () => <PapersScreen jobId={Number(papers.useParams().jobId)} />,
 });
 const checkOfJob = createRoute({
   getParentRoute: () => root,
   path: '/jobs/$jobId/checks/$checkId',
-  component: brought(CheckScreen, () => {
+  component: () => {
     const { jobId, checkId } = checkOfJob.useParams();
     return <CheckScreen jobId={Number(jobId)} checkId={Number(checkId)} />;
-  }),
+  },
 });
 const estimate = createRoute({
   getParentRoute: () => root,
   path: '/jobs/$jobId/estimate',
-  component: brought(EstimateScreen, () => <EstimateScreen jobId={Number(estimate.useParams().jobId)} />),
+  component: () => <EstimateScreen jobId={Number(estimate.useParams().jobId)} />,
 });
 const estimatePaper = createRoute({
   getParentRoute: () => root,
   path: '/jobs/$jobId/estimate/$number',
-  component: brought(EstimatePaperScreen, () => {
+  component: () => {
     const { jobId, number } = estimatePaper.useParams();
     return <EstimatePaperScreen jobId={Number(jobId)} number={Number(number)} />;
-  }),
+  },
 });
 const history = createRoute({
   getParentRoute: () => root,
   path: '/jobs/$jobId/history',
-  component: brought(HistoryScreen, () => <HistoryScreen jobId={Number(history.useParams().jobId)} />),
+  component: () => <HistoryScreen jobId={Number(history.useParams().jobId)} />,
 });
 const jobSheet = createRoute({
   getParentRoute: () => root,
   path: '/jobs/$jobId/sheet/$kind',
-  component: brought(JobSheetScreen, () => {
+  component: () => {
     const { jobId, kind } = jobSheet.useParams();
     return <JobSheetScreen jobId={Number(jobId)} kind={kind === 'bench' ? 'bench' : 'build'} />;
-  }),
+  },
 });
 const familySheet = createRoute({
   getParentRoute: () => root,
   path: '/specs/$familyId/bench-sheet',
-  component: brought(FamilySheetScreen, () => (
-    <FamilySheetScreen familyId={Number(familySheet.useParams().familyId)} />
-  )),
+  component: () => <FamilySheetScreen familyId={Number(familySheet.useParams().familyId)} />,
 });
 const report = createRoute({
   getParentRoute: () => root,
   path: '/jobs/$jobId/report/$copy',
-  component: brought(ReportScreen, () => {
+  component: () => {
     const { jobId, copy } = report.useParams();
     return <ReportScreen jobId={Number(jobId)} copy={copy === 'shop' ? 'shop' : 'customer'} />;
-  }),
+  },
 });
 const photo = createRoute({
   getParentRoute: () => root,
   path: '/jobs/$jobId/photos/$photoId',
-  component: brought(PhotoScreen, () => {
+  component: () => {
     const { jobId, photoId } = photo.useParams();
     return <PhotoScreen jobId={Number(jobId)} photoId={Number(photoId)} />;
-  }),
+  },
 });
 const pullList = createRoute({
   getParentRoute: () => root,
   path: '/bench/$jobId/pull/$way/$objective',
-  component: brought(PullListScreen, () => {
+  component: () => {
     const { jobId, way, objective } = pullList.useParams();
     return (
       <PullListScreen
@@ -143,7 +139,7 @@ const pullList = createRoute({
         objective={objective === 'largest' ? 'largest' : 'sum'}
       />
     );
-  }),
+  },
 });
 
 export const jobsRoutes = [

@@ -1,8 +1,8 @@
 // Which address shows which screen of the shop.
-import { createRoute, lazyRouteComponent } from '@tanstack/react-router';
+import { createRoute } from '@tanstack/react-router';
 import { root } from '../../frame/root-route.ts';
 
-const ShopScreen = lazyRouteComponent(() => import('./ShopScreen.tsx'), 'ShopScreen');
+import { ShopScreen } from './ShopScreen.tsx';
 
 const shop = createRoute({ getParentRoute: () => root, path: '/shop', component: ShopScreen });
 

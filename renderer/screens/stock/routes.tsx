@@ -1,39 +1,37 @@
 // Which address shows which screen of the stock.
-import { createRoute, lazyRouteComponent } from '@tanstack/react-router';
-import { brought } from '../../frame/brought.ts';
+import { createRoute } from '@tanstack/react-router';
 import { root } from '../../frame/root-route.ts';
+import { EditPartScreen } from './EditPartScreen.tsx';
+import { ImportScreen } from './ImportScreen.tsx';
+import { LabelsScreen } from './LabelsScreen.tsx';
+import { MeasureScreen } from './MeasureScreen.tsx';
+import { PartScreen } from './PartScreen.tsx';
+import { PartsScreen } from './PartsScreen.tsx';
 import type { PlatesSide } from './PlatesScreen.tsx';
-
-const EditPartScreen = lazyRouteComponent(() => import('./EditPartScreen.tsx'), 'EditPartScreen');
-const ImportScreen = lazyRouteComponent(() => import('./ImportScreen.tsx'), 'ImportScreen');
-const LabelsScreen = lazyRouteComponent(() => import('./LabelsScreen.tsx'), 'LabelsScreen');
-const MeasureScreen = lazyRouteComponent(() => import('./MeasureScreen.tsx'), 'MeasureScreen');
-const PartScreen = lazyRouteComponent(() => import('./PartScreen.tsx'), 'PartScreen');
-const PartsScreen = lazyRouteComponent(() => import('./PartsScreen.tsx'), 'PartsScreen');
-const PlatesScreen = lazyRouteComponent(() => import('./PlatesScreen.tsx'), 'PlatesScreen');
-const ToBuyScreen = lazyRouteComponent(() => import('./ToBuyScreen.tsx'), 'ToBuyScreen');
-const TraceScreen = lazyRouteComponent(() => import('./TraceScreen.tsx'), 'TraceScreen');
+import { PlatesScreen } from './PlatesScreen.tsx';
+import { ToBuyScreen } from './ToBuyScreen.tsx';
+import { TraceScreen } from './TraceScreen.tsx';
 
 const parts = createRoute({ getParentRoute: () => root, path: '/stock', component: PartsScreen });
 const newPart = createRoute({
   getParentRoute: () => root,
   path: '/stock/parts/new',
-  component: brought(EditPartScreen, () => <EditPartScreen partId={null} />),
+  component: () => <EditPartScreen partId={null} />,
 });
 const part = createRoute({
   getParentRoute: () => root,
   path: '/stock/parts/$partId',
-  component: brought(PartScreen, () => <PartScreen partId={Number(part.useParams().partId)} />),
+  component: () => <PartScreen partId={Number(part.useParams().partId)} />,
 });
 const editPart = createRoute({
   getParentRoute: () => root,
   path: '/stock/parts/$partId/edit',
-  component: brought(EditPartScreen, () => <EditPartScreen partId={Number(editPart.useParams().partId)} />),
+  component: () => <EditPartScreen partId={Number(editPart.useParams().partId)} />,
 });
 const plates = createRoute({
   getParentRoute: () => root,
   path: '/stock/plates',
-  component: brought(PlatesScreen, () => <PlatesScreen outline={null} side={{}} />),
+  component: () => <PlatesScreen outline={null} side={{}} />,
 });
 const platesOfOutline = createRoute({
   getParentRoute: () => root,
@@ -42,24 +40,22 @@ const platesOfOutline = createRoute({
     ...(Number(plate) > 0 && { plate: Number(plate) }),
     ...(Number(can) > 0 && { can: Number(can) }),
   }),
-  component: brought(PlatesScreen, () => (
-    <PlatesScreen outline={platesOfOutline.useParams().outline} side={platesOfOutline.useSearch()} />
-  )),
+  component: () => <PlatesScreen outline={platesOfOutline.useParams().outline} side={platesOfOutline.useSearch()} />,
 });
 const measureBox = createRoute({
   getParentRoute: () => root,
   path: '/stock/plates/$outline/measure',
-  component: brought(MeasureScreen, () => <MeasureScreen outline={measureBox.useParams().outline} />),
+  component: () => <MeasureScreen outline={measureBox.useParams().outline} />,
 });
 const toBuy = createRoute({ getParentRoute: () => root, path: '/stock/buy', component: ToBuyScreen });
 const importLists = createRoute({ getParentRoute: () => root, path: '/stock/import', component: ImportScreen });
 const trace = createRoute({
   getParentRoute: () => root,
   path: '/stock/trace/$kind/$id',
-  component: brought(TraceScreen, () => {
+  component: () => {
     const { kind, id } = trace.useParams();
     return <TraceScreen kind={kind} id={Number(id)} />;
-  }),
+  },
 });
 const labels = createRoute({
   getParentRoute: () => root,
@@ -68,10 +64,10 @@ const labels = createRoute({
     ...(typeof of === 'string' && { of }),
     ...(Number(copies) > 0 && { copies: Number(copies) }),
   }),
-  component: brought(LabelsScreen, () => {
+  component: () => {
     const { of = '', copies = 1 } = labels.useSearch();
     return <LabelsScreen of={of} copies={copies} />;
-  }),
+  },
 });
 
 export const stockRoutes = [
