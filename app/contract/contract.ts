@@ -14,6 +14,7 @@ import { shopContract } from '../shop/shop.contract.ts';
 import { specsContract } from '../specs/specs.contract.ts';
 import { stockContract } from '../stock/stock.contract.ts';
 import { unitsContract } from '../units/units.contract.ts';
+import { updatesContract } from '../updates/updates.contract.ts';
 
 export const contract = {
   ...shopContract,
@@ -30,6 +31,7 @@ export const contract = {
   ...gaugesContract,
   ...clutchContract,
   ...comebacksContract,
+  ...updatesContract,
 } as const;
 
 export type Contract = typeof contract;

@@ -37,7 +37,7 @@ export class BackupKeeper {
     this.#making ??= (async () => {
       try {
         const second = await secondPlaceOf(this.#desk);
-        const made = await inBackupWorker({ act: 'makeBackup', given: [shop.file, second, shop.clock()] });
+        const made = await inBackupWorker({ act: 'makeBackup', given: [shop.file, second, shop.clock(), false] });
         this.#trouble = made.trouble;
         return made;
       } catch (thrown) {

@@ -57,6 +57,12 @@ export async function chooseSecondPlace(desk: Desk, { folder }: { folder: string
   choosePlace(desk, folder);
 }
 
+/** A backup of the shop's own file that is never thrown away, whatever else is open; nothing where there is none. */
+export async function makePinnedBackup(desk: Desk): Promise<void> {
+  if (!desk.hasOwnFile()) return;
+  await inBackupWorker({ act: 'makeBackup', given: [desk.ownFile(), null, desk.clock(), true] });
+}
+
 export function makeWholeBackup(desk: Desk, { folder }: { folder: string }) {
   if (!existsSync(folder)) throw new Refused('no-folder', 'There is no such folder: make it first.', 'folder');
   const shop = desk.shop();

@@ -15,20 +15,21 @@ export async function makeBackup(
   shopFile: string,
   second: SecondPlace | null,
   now: string,
+  isPinned: boolean,
 ): Promise<{ file: string; trouble: string }> {
   const folder = backupFolderOf(shopFile);
-  const file = await copyOf(shopFile, folder, now);
+  const file = await copyOf(shopFile, folder, now, isPinned);
   const photos = photosNamedBy(file);
   bringPhotos(photos, photoFolderBeside(shopFile), join(folder, 'photos'));
   pruneBackups(folder, basename(shopFile), now);
   return { file, trouble: second === null ? '' : carryTo(second, file, photos, basename(shopFile), now) };
 }
 
-async function copyOf(shopFile: string, folder: string, now: string): Promise<string> {
+async function copyOf(shopFile: string, folder: string, now: string, isPinned: boolean): Promise<string> {
   // A connection of its own: copied in one go, it keeps no writer waiting and no writer makes it begin anew.
   const connection = openConnection(shopFile, 'read');
   try {
-    return await backUp(connection, folder, now, { isPinned: false });
+    return await backUp(connection, folder, now, { isPinned });
   } finally {
     connection.close();
   }
@@ -68,7 +69,7 @@ export async function makeWholeBackup(
   const unfinished = join(folder, 'whole backup.unfinished');
   rmSync(unfinished, { recursive: true, force: true });
   try {
-    const copy = await copyOf(shopFile, unfinished, now);
+    const copy = await copyOf(shopFile, unfinished, now, false);
     const target = join(folder, basename(copy).replace(/( [^ ]*)$/, ' whole$1'));
     const photos = layPhotosInto(copy, photoFolderBeside(shopFile));
     syncFile(copy);

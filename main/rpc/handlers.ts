@@ -15,6 +15,7 @@ import { shopHandlers } from '../shop/shop.handlers.ts';
 import { specsHandlers } from '../specs/specs.handlers.ts';
 import { stockHandlers } from '../stock/stock.handlers.ts';
 import { unitsHandlers } from '../units/units.handlers.ts';
+import { updatesHandlers } from '../updates/updates.handlers.ts';
 
 export const handlers: { [M in MethodName]: (desk: Desk, input: ParsedInput<M>) => Promise<Output<M>> } = {
   ...shopHandlers,
@@ -31,4 +32,5 @@ export const handlers: { [M in MethodName]: (desk: Desk, input: ParsedInput<M>) 
   ...gaugesHandlers,
   ...clutchHandlers,
   ...comebacksHandlers,
+  ...updatesHandlers,
 };

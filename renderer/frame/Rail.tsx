@@ -6,6 +6,7 @@ import { useAtBench } from './at-bench.ts';
 import { BackupAge } from './BackupAge.tsx';
 import { FindAnything } from './FindAnything.tsx';
 import { forgetKeptViews } from './kept-view.ts';
+import { NewVersion } from './NewVersion.tsx';
 import { useOpenShop } from './open-shop.ts';
 import { places } from './places.ts';
 import styles from './Rail.module.css';
@@ -35,6 +36,7 @@ export function Rail() {
       <div className={styles.foot}>
         <ThemeSwitch />
         <AtBench />
+        <NewVersion className={styles.backup} />
         {shop.isDemo ? <p className={styles.demo}>Demo shop</p> : <BackupAge className={styles.backup} />}
       </div>
     </nav>

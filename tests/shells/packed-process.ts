@@ -1,13 +1,19 @@
 // A process of its own that runs the packed main module with the runtime's interface stood in for, and does what the
-// test asks of it: `node packed-process.ts APP`, messages over the channel it was forked with.
+// test asks of it, over the channel it was forked with: `node packed-process.ts APP [RESOURCES PORT]`. With a folder of
+// resources it is an installed program, and the network is the server at that port.
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import * as runtime from './stub-runtime.ts';
 
-export type Asked = { call: [method: string, input: unknown] } | { page: string } | { close: true };
+export type Asked = { call: [method: string, input: unknown] } | { page: string } | { asked: true } | { close: true };
 
-const [, , packed = ''] = process.argv;
+const [, , packed = '', resources, port] = process.argv;
+if (resources !== undefined) {
+  Object.assign(process, { resourcesPath: resources });
+  runtime.app.isPackaged = true;
+  runtime.net.port = Number(port);
+}
 // What `import 'electron'` finds in the real runtime by itself.
 const standIn = join(packed, 'node_modules/electron');
 mkdirSync(standIn, { recursive: true });
@@ -21,6 +27,7 @@ async function answer(asked: Asked): Promise<unknown> {
     const response = await runtime.fetchPage(asked.page);
     return { status: response.status, headers: Object.fromEntries(response.headers), text: await response.text() };
   }
+  if ('asked' in asked) return runtime.net.asked;
   const ended = new Promise((end) => runtime.app.once('ended', end));
   for (const window of runtime.BrowserWindow.windows) window.close();
   return ended;

@@ -1,6 +1,7 @@
 // The desktop runtime's interface, stood in for: it does what the runtime promises of the few things our main module
 // uses, and holds what was asked of it for a test to look at. No window is drawn and nothing is rendered.
 import { EventEmitter } from 'node:events';
+import { type ClientRequest, request } from 'node:http';
 
 type Handler = (...given: never[]) => unknown;
 
@@ -74,7 +75,21 @@ export const protocol = {
   handle: (scheme: string, handler: Handler) => void handled.set(`protocol ${scheme}`, handler),
 };
 export const dialog = { showErrorBox: (title: string, words: string) => void errorsShown.push(`${title}: ${words}`) };
+/** The network: whatever is asked for comes from one server on this machine, and a test reads here what was asked. */
+export const net = {
+  asked: [] as string[],
+  port: 0,
+  request: (wish: { protocol: string; hostname: string; path: string; headers?: Record<string, string> }) => {
+    net.asked.push(`${wish.protocol}//${wish.hostname}${wish.path} ${JSON.stringify(wish.headers ?? {})}`);
+    const { path, headers = {} } = wish;
+    const asking: ClientRequest & { abort(): void } = request({ host: '127.0.0.1', port: net.port, path, headers });
+    return asking;
+  },
+};
+export const autoUpdater = new EventEmitter();
+
 export const session = {
+  fromPartition: () => ({}),
   defaultSession: {
     setPermissionRequestHandler: (handler: Handler) => void handled.set('permission request', handler),
     setPermissionCheckHandler: (handler: Handler) => void handled.set('permission check', handler),

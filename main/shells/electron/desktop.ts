@@ -6,10 +6,12 @@ import { keepBackups, keeperOf } from '../../backups/backup-keeper.ts';
 import { storageErrorOf } from '../../database/errors.ts';
 import { systemClock } from '../../ports/clock.ts';
 import { Desk } from '../../shop/desk.ts';
+import { keepLooking, offerUpdates } from '../../updates/updates.service.ts';
 import { answerCalls } from './answer-calls.ts';
 import { finishBeforeTheEnd } from './finish-before-the-end.ts';
 import { denyWhatWindowsAskFor, keepOffTheNetwork } from './lock-down.ts';
 import { origin, registerOrigin, serveRenderer } from './serve-renderer.ts';
+import { findUpdateSource } from './update-source.ts';
 
 const built = (path: string) => join(import.meta.dirname, '..', path);
 /** A backup of the largest book takes a few seconds; a network folder that hangs must not keep the program for ever. */
@@ -55,12 +57,17 @@ async function open(folder: string, rendererFolder: string): Promise<void> {
   serveRenderer(rendererFolder);
   const desk = await Desk.at(folder, systemClock);
   const calls = answerCalls(desk);
+  const source = await findUpdateSource();
+  const updates = source && offerUpdates(desk, source);
   const stops = [desk.watchOthers(1000), keepBackups(desk, 60_000)];
+  if (updates) stops.push(keepLooking(updates, 3_600_000));
   finishBeforeTheEnd(async () => {
     for (const stop of stops) stop();
     await calls.writesAreOver();
     await keeperOf(desk).isOver();
+    const takesPlace = await updates?.mayPutInPlace();
     await desk.close();
+    if (takesPlace) updates?.putInPlace();
   }, patience_ms);
   const window = new BrowserWindow({
     width: 1280,

@@ -14,6 +14,7 @@ import { PhoneFolder } from './PhoneFolder.tsx';
 import { DemoAndOwn } from './ShopFiles.tsx';
 import { StageNeeds } from './StageNeeds.tsx';
 import { DecisionRule, UnitsAndPaper } from './UnitsAndPaper.tsx';
+import { Updates } from './Updates.tsx';
 import { UsualWarranty } from './UsualWarranty.tsx';
 
 export function ShopScreen() {
@@ -90,6 +91,7 @@ export function ShopScreen() {
       <FormSection title="Light" about="Kept on this machine, not in the shop file.">
         <Light />
       </FormSection>
+      <Updates />
     </>
   );
 }
