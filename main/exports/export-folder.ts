@@ -60,10 +60,13 @@ export function plainName(text: string): string {
     .replace(/[\\/:*?"<>|\p{Cc}\p{Cf}]+/gu, ' ')
     .replace(/\s+/g, ' ')
     .trim();
-  return [...plain]
+  const short = [...plain]
     .slice(0, 100)
     .join('')
     .replace(/[. ]+$/, '');
+  // Windows keeps these names for devices, whatever follows the dot.
+  const isDevice = /^(con|prn|aux|nul|com\d|lpt\d)(\.|$)/i.test(short);
+  return short === '' || isDevice ? `_${short}` : short;
 }
 
 function isFull(thrown: unknown): boolean {
