@@ -1,15 +1,10 @@
 // What must be asked or refused: one plain sentence each, nothing written.
 import Sqlite from 'better-sqlite3';
 import { describe, expect, test } from 'vitest';
-import {
-  checkNamed,
-  layOutLooseSteels,
-  measureAsFound,
-  openJob,
-  packNamed,
-  usualSetup,
-} from '../../main/shop/demo/kx3-job.ts';
+import { measureAsFound } from '../../main/shop/demo/kx3-as-found.ts';
+import { checkNamed, openJob, packNamed, usualSetup } from '../../main/shop/demo/kx3-job.ts';
 import { kx3Sheet } from '../../main/shop/demo/kx3-sheet.ts';
+import { layOutLooseSteels } from '../../main/shop/demo/kx3-swaps.ts';
 import { shopWithKx3 } from '../desk.ts';
 
 const plainSentence = /^[“A-Z0-9][^\n]*[.?]$/u;

@@ -1,6 +1,7 @@
 // A unit handed over: what is written down stays, what was built stays, and the warranty begins when it is in service.
 import { expect, test } from 'vitest';
-import { measureAsFound, openJob } from '../../main/shop/demo/kx3-job.ts';
+import { measureAsFound } from '../../main/shop/demo/kx3-as-found.ts';
+import { openJob } from '../../main/shop/demo/kx3-job.ts';
 import { kx3Sheet } from '../../main/shop/demo/kx3-sheet.ts';
 import { shopWithKx3 } from '../desk.ts';
 

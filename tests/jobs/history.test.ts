@@ -1,8 +1,11 @@
 // The history of a job: every act in the order it was done, with who did it; and the two papers made of it.
 import { expect, test } from 'vitest';
-import { buildKx3, layOutLooseSteels, measureAsFound, moveTo, openJob } from '../../main/shop/demo/kx3-job.ts';
+import { measureAsFound } from '../../main/shop/demo/kx3-as-found.ts';
+import { buildKx3 } from '../../main/shop/demo/kx3-build.ts';
+import { moveTo, openJob } from '../../main/shop/demo/kx3-job.ts';
 import { answerLists } from '../../main/shop/demo/kx3-lists.ts';
 import { kx3Sheet } from '../../main/shop/demo/kx3-sheet.ts';
+import { layOutLooseSteels } from '../../main/shop/demo/kx3-swaps.ts';
 import { shopWithKx3 } from '../desk.ts';
 import { readPdf } from '../papers/read-pdf.ts';
 

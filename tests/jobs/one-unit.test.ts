@@ -3,18 +3,11 @@
 
 import { describe, expect, test } from 'vitest';
 import type { Output } from '../../app/contract/contract.ts';
-import {
-  buildKx3,
-  checkNamed,
-  type JobAtHand,
-  layOutLooseSteels,
-  measureAsFound,
-  openJob,
-  packNamed,
-  readCheck,
-  usualSetup,
-} from '../../main/shop/demo/kx3-job.ts';
+import { measureAsFound } from '../../main/shop/demo/kx3-as-found.ts';
+import { buildKx3 } from '../../main/shop/demo/kx3-build.ts';
+import { checkNamed, type JobAtHand, openJob, packNamed, readCheck, usualSetup } from '../../main/shop/demo/kx3-job.ts';
 import { kx3Sheet } from '../../main/shop/demo/kx3-sheet.ts';
+import { layOutLooseSteels } from '../../main/shop/demo/kx3-swaps.ts';
 import { shopWithKx3 } from '../desk.ts';
 import { readPdf } from '../papers/read-pdf.ts';
 

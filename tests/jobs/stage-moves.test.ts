@@ -4,7 +4,8 @@ import { describe, expect, test } from 'vitest';
 import type { Need, NeedFacts } from '../../app/jobs/needs.ts';
 import { needs } from '../../app/jobs/needs.ts';
 import { missingForMove, type StageOnTheWay, sayMissing } from '../../app/jobs/stage-moves.ts';
-import { measureAsFound, openJob } from '../../main/shop/demo/kx3-job.ts';
+import { measureAsFound } from '../../main/shop/demo/kx3-as-found.ts';
+import { openJob } from '../../main/shop/demo/kx3-job.ts';
 import { answerLists } from '../../main/shop/demo/kx3-lists.ts';
 import { shopWithKx3 } from '../desk.ts';
 

@@ -1,7 +1,9 @@
 // The open packs of the example unit KX3 planned at once; expected numbers are its hand arithmetic.
 import { expect, test } from 'vitest';
-import { layOutLooseSteels, measureAsFound, openJob, packNamed } from '../../main/shop/demo/kx3-job.ts';
+import { measureAsFound } from '../../main/shop/demo/kx3-as-found.ts';
+import { openJob, packNamed } from '../../main/shop/demo/kx3-job.ts';
 import { kx3Sheet } from '../../main/shop/demo/kx3-sheet.ts';
+import { layOutLooseSteels } from '../../main/shop/demo/kx3-swaps.ts';
 import { deskIn, shopWithKx3 } from '../desk.ts';
 
 const thou = (length_nm: number | undefined) => Math.round((length_nm ?? Number.NaN) / 254) / 100;

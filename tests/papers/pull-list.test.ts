@@ -1,6 +1,8 @@
 // The pull list of the example unit as painted: every word of it on the paper.
 import { expect, test } from 'vitest';
-import { layOutLooseSteels, measureAsFound, openJob } from '../../main/shop/demo/kx3-job.ts';
+import { measureAsFound } from '../../main/shop/demo/kx3-as-found.ts';
+import { openJob } from '../../main/shop/demo/kx3-job.ts';
+import { layOutLooseSteels } from '../../main/shop/demo/kx3-swaps.ts';
 import { shopWithKx3 } from '../desk.ts';
 import { readPdf } from './read-pdf.ts';
 

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { layOutLooseSteels, openJob, readCheck } from '../../main/shop/demo/kx3-job.ts';
+import { openJob, readCheck } from '../../main/shop/demo/kx3-job.ts';
+import { layOutLooseSteels } from '../../main/shop/demo/kx3-swaps.ts';
 import { clean, found, outline, shopWithPlates, thou } from './plates-shop.ts';
 
 /** Forward packs as the example unit's was found, 77.0 76.5 78.0 77.5, that read this many thou of air. */

@@ -1,5 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { buildKx3, layOutLooseSteels, measureAsFound, openJob } from '../../main/shop/demo/kx3-job.ts';
+import { measureAsFound } from '../../main/shop/demo/kx3-as-found.ts';
+import { buildKx3 } from '../../main/shop/demo/kx3-build.ts';
+import { openJob } from '../../main/shop/demo/kx3-job.ts';
+import { layOutLooseSteels } from '../../main/shop/demo/kx3-swaps.ts';
 import { shopWithParts } from './shop-with-parts.ts';
 
 /** The shop with parts and the example unit measured, built and read. */

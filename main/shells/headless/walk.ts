@@ -11,9 +11,12 @@ import { unitNamed } from '../../../app/quantities/units.ts';
 import { verdictWords } from '../../../app/readings/verdict-words.ts';
 import { systemClock } from '../../ports/clock.ts';
 import { dispatch } from '../../rpc/dispatch.ts';
-import { buildKx3, type Caller, layOutLooseSteels, measureAsFound, moveTo, openJob } from '../../shop/demo/kx3-job.ts';
+import { measureAsFound } from '../../shop/demo/kx3-as-found.ts';
+import { buildKx3 } from '../../shop/demo/kx3-build.ts';
+import { type Caller, moveTo, openJob } from '../../shop/demo/kx3-job.ts';
 import { answerLists } from '../../shop/demo/kx3-lists.ts';
 import { kx3Sheet } from '../../shop/demo/kx3-sheet.ts';
+import { layOutLooseSteels } from '../../shop/demo/kx3-swaps.ts';
 import { Desk } from '../../shop/desk.ts';
 
 const { values } = parseArgs({ options: { out: { type: 'string' } } });

@@ -16,11 +16,13 @@ import { layOutGauges } from './demo-gauges.ts';
 import { stockTheShelves } from './demo-parts.ts';
 import { layOutOtherSteels } from './demo-plates.ts';
 import { growHistory } from './history/grow-history.ts';
+import { measureAsFound } from './kx3-as-found.ts';
 import { writeFindings } from './kx3-findings.ts';
-import { type Caller, layOutLooseSteels, measureAsFound, moveTo, openJob } from './kx3-job.ts';
+import { type Caller, moveTo, openJob } from './kx3-job.ts';
 import { answerLists } from './kx3-lists.ts';
 import { keepKx3Pictures } from './kx3-pictures.ts';
 import { kx3Sheet } from './kx3-sheet.ts';
+import { layOutLooseSteels } from './kx3-swaps.ts';
 import { lowReverseOffTheLine } from './kx3-trace.ts';
 
 const handlers = {
