@@ -1,6 +1,5 @@
 // What is on record of one delivered build, as far as it can be held beside others of its family.
-import type { LineStanding } from '../jobs/list-answers.ts';
-import type { Answer } from '../jobs/lists.contract.ts';
+import type { Answer, LineStanding } from '../jobs/lists.contract.ts';
 import type { Setup, Verdict } from '../readings/readings.contract.ts';
 import type { Asks } from '../specs/spec-list.ts';
 import type { Check, ReadingMethod } from '../specs/spec-sheet.ts';

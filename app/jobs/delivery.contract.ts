@@ -31,19 +31,21 @@ export const warrantyInService = z.strictObject({
 
 export const warranty = warrantyInService.extend(stamp);
 
+export const deliveryOfJob = z.strictObject({
+  delivery: delivery.nullable(),
+  /** Superseded ones; null stands for a delivery taken back. */
+  earlierDeliveries: z.array(z.union([delivery, z.strictObject({ deliveredOn: z.null(), ...stamp })])),
+  warranty: warranty.nullable(),
+  earlierWarranties: z.array(warranty),
+  /** What this shop usually gives. */
+  usualTerms: warrantyTerms,
+});
+
 export const deliveryContract = {
   'jobs.getDelivery': read(
     'whether a unit was handed over and how its warranty stands, with everything that was corrected, newest first',
     z.strictObject({ jobId: id }),
-    z.strictObject({
-      delivery: delivery.nullable(),
-      /** Superseded ones; null stands for a delivery taken back. */
-      earlierDeliveries: z.array(z.union([delivery, z.strictObject({ deliveredOn: z.null(), ...stamp })])),
-      warranty: warranty.nullable(),
-      earlierWarranties: z.array(warranty),
-      /** What this shop usually gives. */
-      usualTerms: warrantyTerms,
-    }),
+    deliveryOfJob,
   ),
   'jobs.deliver': write(
     'hand a unit over: to whom, when, what was on it, and the warranty it leaves with',
@@ -71,4 +73,5 @@ export type WarrantyTerms = z.infer<typeof warrantyTerms>;
 export type WarrantyInService = z.infer<typeof warrantyInService>;
 export type Warranty = z.infer<typeof warranty>;
 export type Delivery = z.infer<typeof delivery>;
+export type DeliveryOfJob = z.infer<typeof deliveryOfJob>;
 export type Handover = z.infer<typeof handover>;

@@ -1,10 +1,7 @@
 // What can be answered to a line of a list, and where the line stands then.
 import { accept, type Result, refuse } from '../base/result.ts';
 import type { Asks } from '../specs/spec-list.ts';
-import type { Answer } from './lists.contract.ts';
-
-export const lineStandings = ['open', 'good', 'off', 'does not apply'] as const;
-export type LineStanding = (typeof lineStandings)[number];
+import type { Answer, LineStanding } from './lists.contract.ts';
 
 const fitting: Readonly<Record<Asks['kind'], Answer['kind']>> = {
   tick: 'done',

@@ -4,7 +4,6 @@ import { id, instant, line, requiredLine } from '../contract/fields.ts';
 import { read, write } from '../contract/method.ts';
 import { listTimes } from '../specs/spec-list.ts';
 import { savedLine, savedList } from '../specs/specs.contract.ts';
-import { lineStandings } from './list-answers.ts';
 
 /** What can be answered. Which kind fits a line is said in list-answers.ts. */
 export const answer = z.discriminatedUnion('kind', [
@@ -21,6 +20,8 @@ export const answer = z.discriminatedUnion('kind', [
     seconds: z.int().positive().max(600),
   }),
 ]);
+
+export const lineStandings = ['open', 'good', 'off', 'does not apply'] as const;
 
 const given = z.strictObject({ answer, reason: line, at: instant, by: z.string() });
 
@@ -50,6 +51,7 @@ export const listsContract = {
 } as const;
 
 export type Answer = z.infer<typeof answer>;
+export type LineStanding = (typeof lineStandings)[number];
 export type ListOfJob = z.infer<typeof listOfJob>;
 export type LineOfJob = z.infer<typeof lineOfJob>;
 export type GivenAnswer = z.infer<typeof given>;

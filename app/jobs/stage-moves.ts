@@ -1,5 +1,6 @@
 // From stage to stage: forward past what every stage on the way asks for, back at any time.
-import { type Need, type NeedFacts, whatIsMissing } from './needs.ts';
+import type { Need } from './needs.ts';
+import { type NeedFacts, whatIsMissing } from './unmet-needs.ts';
 
 /** In the order of the shop. */
 export type StageOnTheWay = { readonly stageId: number; readonly name: string; readonly needs: readonly Need[] };

@@ -1,8 +1,9 @@
 // What the book knows of a job when a stage asks for it; only as much is looked up as is asked.
 import { checksWithin, listsWithin, packsWithin } from '../../app/jobs/extent.ts';
 import type { CheckOfJob } from '../../app/jobs/jobs.contract.ts';
-import type { Need, NeedFacts } from '../../app/jobs/needs.ts';
+import type { Need } from '../../app/jobs/needs.ts';
 import type { SignOff } from '../../app/jobs/stages.contract.ts';
+import type { NeedFacts } from '../../app/jobs/unmet-needs.ts';
 import { formatLength } from '../../app/quantities/format-amount.ts';
 import type { Reading } from '../database/tables.ts';
 import { newestMockUpNumbers } from '../packs/packs.repository.ts';

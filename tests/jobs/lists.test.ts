@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { parseAnswer, sayAnswer } from '../../app/jobs/answer-text.ts';
 import { isSettled, standingOfLine } from '../../app/jobs/list-answers.ts';
 import type { Answer } from '../../app/jobs/lists.contract.ts';
-import { type NeedFacts, whatIsMissing } from '../../app/jobs/needs.ts';
+import { type NeedFacts, whatIsMissing } from '../../app/jobs/unmet-needs.ts';
 import { asksText, parseAsks } from '../../app/specs/asks-text.ts';
 import type { Asks, ListTime } from '../../app/specs/spec-list.ts';
 import { beforeTheRing, tradeLists } from '../../app/specs/trade-lists.ts';

@@ -1,9 +1,9 @@
 // Gates: no path of moves leads past what was never there, except over a reason that stays on record.
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Need, NeedFacts } from '../../app/jobs/needs.ts';
-import { needs } from '../../app/jobs/needs.ts';
+import { type Need, needs } from '../../app/jobs/needs.ts';
 import { missingForMove, type StageOnTheWay, sayMissing } from '../../app/jobs/stage-moves.ts';
+import type { NeedFacts } from '../../app/jobs/unmet-needs.ts';
 import { measureAsFound } from '../../main/shop/demo/kx3-as-found.ts';
 import { openJob } from '../../main/shop/demo/kx3-job.ts';
 import { answerLists } from '../../main/shop/demo/kx3-lists.ts';

@@ -1,5 +1,6 @@
 // Handing a unit over: the delivery and the warranty it leaves with, in one go.
 import { useState } from 'react';
+import type { DeliveryOfJob } from '../../../app/jobs/delivery.contract.ts';
 import type { Job } from '../../../app/jobs/jobs.contract.ts';
 import { readTerms, typedTerms } from '../../../app/jobs/typed-terms.ts';
 import { warrantyWords } from '../../../app/jobs/warranty.ts';
@@ -15,7 +16,6 @@ import { useWrite } from '../../rpc/use-write.ts';
 import { today } from '../../text/say-date.ts';
 import { useDraft } from '../../text/use-draft.ts';
 import styles from './DeliveryScreen.module.css';
-import type { DeliveryOfJob } from './DeliveryScreen.tsx';
 import { sayBusinessDay } from './days.ts';
 import { HandoverEntry } from './HandoverEntry.tsx';
 import { handoverOf, handoverRefusals } from './handover-draft.ts';

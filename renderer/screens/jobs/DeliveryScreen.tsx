@@ -1,5 +1,4 @@
 // How a unit left: to whom, when, what was on it, the warranty it has, and the papers that go with it.
-import type { Output } from '../../../app/contract/contract.ts';
 import type { Job } from '../../../app/jobs/jobs.contract.ts';
 import { LinkKey } from '../../frame/LinkKey.tsx';
 import { Loaded } from '../../frame/Loaded.tsx';
@@ -9,8 +8,6 @@ import styles from './DeliveryScreen.module.css';
 import { HandedOver } from './HandedOver.tsx';
 import { TicketPage } from './TicketPage.tsx';
 import { WarrantyOfJob } from './WarrantyOfJob.tsx';
-
-export type DeliveryOfJob = Output<'jobs.getDelivery'>;
 
 export function DeliveryScreen({ jobId }: { jobId: number }) {
   return <TicketPage jobId={jobId}>{(job) => <Delivery job={job} />}</TicketPage>;

@@ -1,6 +1,6 @@
 // The delivery that stands: to whom, when, what was on it; corrected or taken back only with a reason.
 import { useState } from 'react';
-import type { Delivery } from '../../../app/jobs/delivery.contract.ts';
+import type { Delivery, DeliveryOfJob } from '../../../app/jobs/delivery.contract.ts';
 import type { Job } from '../../../app/jobs/jobs.contract.ts';
 import { distanceWords } from '../../../app/jobs/warranty.ts';
 import { Button } from '../../components/Button.tsx';
@@ -15,7 +15,6 @@ import { useWrite } from '../../rpc/use-write.ts';
 import { sayDayAndTime } from '../../text/say-date.ts';
 import { useDraft } from '../../text/use-draft.ts';
 import styles from './DeliveryScreen.module.css';
-import type { DeliveryOfJob } from './DeliveryScreen.tsx';
 import forms from './DoorForms.module.css';
 import { sayBusinessDay } from './days.ts';
 import { HandoverEntry } from './HandoverEntry.tsx';

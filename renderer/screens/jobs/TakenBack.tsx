@@ -1,7 +1,7 @@
 // Deliveries that do not stand any more: corrected, or taken back.
+import type { DeliveryOfJob } from '../../../app/jobs/delivery.contract.ts';
 import { sayDayAndTime } from '../../text/say-date.ts';
 import styles from './DeliveryScreen.module.css';
-import type { DeliveryOfJob } from './DeliveryScreen.tsx';
 import { sayBusinessDay } from './days.ts';
 
 /** Nothing while there is none. */

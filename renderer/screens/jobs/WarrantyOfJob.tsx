@@ -1,5 +1,6 @@
 // The warranty a unit left with: when it ends, since when it is in service, and what it was before it was changed.
 import { useState } from 'react';
+import type { DeliveryOfJob } from '../../../app/jobs/delivery.contract.ts';
 import type { Job } from '../../../app/jobs/jobs.contract.ts';
 import { readTerms, typedTerms } from '../../../app/jobs/typed-terms.ts';
 import { isNone, warrantyWords } from '../../../app/jobs/warranty.ts';
@@ -16,7 +17,6 @@ import { useWrite } from '../../rpc/use-write.ts';
 import { sayDayAndTime } from '../../text/say-date.ts';
 import { useDraft } from '../../text/use-draft.ts';
 import styles from './DeliveryScreen.module.css';
-import type { DeliveryOfJob } from './DeliveryScreen.tsx';
 import forms from './DoorForms.module.css';
 import { sayBusinessDay } from './days.ts';
 
