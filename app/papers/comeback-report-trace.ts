@@ -14,7 +14,7 @@ import { shownUnit } from '../quantities/units.ts';
 import { boundsOf } from '../readings/judge-take.ts';
 import { shownVerdict } from '../readings/verdict-words.ts';
 import { limitsText } from './build-report-checks.ts';
-import type { ComebackReportFacts } from './comeback-report.ts';
+import type { ComebackReportFacts } from './comeback-report-facts.ts';
 import type { Block, Cell, Row, Words } from './paper.ts';
 
 /** As tall as a line of the table and what lies round it. */

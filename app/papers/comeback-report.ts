@@ -1,37 +1,12 @@
 // What came back, on paper. The shop's copy says what stands on record and what it speaks for; the customer's says what
 // came back, what was found and what was done, without blame and without figures nobody asked for.
-import type { FleetAnswer } from '../comebacks/fleet.contract.ts';
 import type { Comeback } from '../comebacks/log.contract.ts';
-import type { Trace } from '../comebacks/trace.contract.ts';
 import { decisionWords, doneWords, partWords, plainCondition } from '../jobs/finding-words.ts';
-import type { Finding } from '../jobs/findings.contract.ts';
-import type { CheckOfJob } from '../jobs/jobs.contract.ts';
 import { distanceWords } from '../jobs/warranty.ts';
-import type { DecimalMark } from '../quantities/format-amount.ts';
-import type { LengthUnit } from '../quantities/units.ts';
-import type { Copy } from './build-report-facts.ts';
+import type { ComebackReportFacts } from './comeback-report-facts.ts';
 import { tracedBlocks } from './comeback-report-trace.ts';
 import { writeDay } from './dates.ts';
-import type { Block, Cell, Paper, PaperSize, Words } from './paper.ts';
-
-export type ComebackReportFacts = {
-  readonly copy: Copy;
-  readonly paper: PaperSize;
-  readonly lengthUnit: LengthUnit;
-  readonly decimalMark: DecimalMark;
-  readonly shopName: string;
-  readonly isDemo: boolean;
-  /** A business day. */
-  readonly printedOn: string;
-  readonly comeback: Comeback;
-  /** As the build left. */
-  readonly built: readonly CheckOfJob[];
-  readonly trace: Trace;
-  /** What the builds of its family say together; null on the customer's copy. */
-  readonly fleet: FleetAnswer | null;
-  /** What the return teardown found and what was done about it. */
-  readonly findings: readonly Finding[];
-};
+import type { Block, Cell, Paper, Words } from './paper.ts';
 
 /** The report as data, in its order; a painter only places it. */
 export function comebackReport(facts: ComebackReportFacts): Paper {
