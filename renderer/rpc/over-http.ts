@@ -4,14 +4,13 @@ import type { Reply } from '../../app/contract/reply.ts';
 import type { LineNews } from '../../app/indicators/line-news.ts';
 import { ShutOut } from './failures.ts';
 import { stand } from './standing.ts';
-import type { Transport } from './transport.ts';
 
 const forbidden = 403;
 /** A window that was shut out knocks so often: another window may have let the browser in. */
 const knockEvery_ms = 3000;
 
-export const overHttp: Transport = {
-  async call(method, input) {
+export const overHttp = {
+  async call(method: string, input: unknown): Promise<Reply<unknown>> {
     const response = await fetch(`/rpc/${method}`, {
       method: 'POST',
       headers: { 'content-type': 'application/json' },
