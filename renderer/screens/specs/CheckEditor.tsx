@@ -18,7 +18,8 @@ import {
   waveOptions,
 } from './sheet-words.ts';
 import { TypedField } from './TypedField.tsx';
-import { limitsField, type TypedCheck, type TypedSheet } from './typed-sheet.ts';
+import { limitsField } from './typed-figures.ts';
+import type { TypedCheck, TypedSheet } from './typed-sheet.ts';
 
 type CheckEditorProps = {
   sheet: TypedSheet;

@@ -4,12 +4,13 @@ import { AddLine } from './AddLine.tsx';
 import { CheckEditor } from './CheckEditor.tsx';
 import { ClosedRow } from './ClosedRow.tsx';
 import styles from './EditorRows.module.css';
-import type { Editing } from './EditSheetScreen.tsx';
+import type { Editing } from './editing.ts';
 import { OpenRow } from './OpenRow.tsx';
 import { readCheck } from './read-typed-sheet.ts';
 import { addCheck, checkToTakeAfter } from './sheet-edits.ts';
 import { howRead, sayLimits } from './sheet-words.ts';
-import { limitsField, type TypedCheck, type TypedSheet } from './typed-sheet.ts';
+import { limitsField } from './typed-figures.ts';
+import type { TypedCheck, TypedSheet } from './typed-sheet.ts';
 import { useSteady } from './use-steady.ts';
 
 export function ChecksEditor({ editing }: { editing: Editing }) {

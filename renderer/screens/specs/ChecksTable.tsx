@@ -8,7 +8,7 @@ import { Cell, ColumnHead, RowHead, Table } from '../../components/Table.tsx';
 import { useOpenShop } from '../../frame/open-shop.ts';
 import styles from './ChecksTable.module.css';
 import { howRead } from './sheet-words.ts';
-import { amountText, limitsField, washersField } from './typed-sheet.ts';
+import { amountText, limitsField, washersField } from './typed-figures.ts';
 
 export function ChecksTable({ checks }: { checks: readonly Check[] }) {
   const groups = Map.groupBy(checks, (check) => check.group);

@@ -5,7 +5,7 @@ import { Disclosure } from '../../components/Disclosure.tsx';
 import styles from './ClutchFields.module.css';
 import { TypedField } from './TypedField.tsx';
 import { readClutch, type TypedClutch } from './typed-clutch.ts';
-import type { Figures } from './typed-sheet.ts';
+import type { Figures } from './typed-figures.ts';
 
 type ClutchFieldsProps = {
   clutch: TypedClutch;

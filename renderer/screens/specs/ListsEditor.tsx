@@ -4,7 +4,7 @@ import { Button } from '../../components/Button.tsx';
 import { AddLine } from './AddLine.tsx';
 import { ClosedRow } from './ClosedRow.tsx';
 import styles from './EditorRows.module.css';
-import type { Editing } from './EditSheetScreen.tsx';
+import type { Editing } from './editing.ts';
 import { ListEditor } from './ListEditor.tsx';
 import { addList, layInLists } from './list-edits.ts';
 import { OpenRow } from './OpenRow.tsx';

@@ -8,7 +8,7 @@ import { useOpenShop } from '../../frame/open-shop.ts';
 import styles from './PackSection.module.css';
 import { clearanceAsked, drawPack } from './pack-drawing.ts';
 import { alikeSlots, patternWords } from './pack-pattern.ts';
-import { amountText, heightField } from './typed-sheet.ts';
+import { amountText, heightField } from './typed-figures.ts';
 
 export function PackSection({ pack, checks }: { pack: Pack; checks: readonly Check[] }) {
   const { settings } = useOpenShop();

@@ -2,7 +2,7 @@
 import { AddLine } from './AddLine.tsx';
 import { ClosedRow } from './ClosedRow.tsx';
 import styles from './EditorRows.module.css';
-import type { Editing } from './EditSheetScreen.tsx';
+import type { Editing } from './editing.ts';
 import { OpenRow } from './OpenRow.tsx';
 import { clearanceKeyId, PackEditor } from './PackEditor.tsx';
 import { patternWords } from './pack-pattern.ts';

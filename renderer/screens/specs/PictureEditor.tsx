@@ -3,7 +3,7 @@ import { Button } from '../../components/Button.tsx';
 import { Refusal } from '../../components/Refusal.tsx';
 import { Select } from '../../components/Select.tsx';
 import { TextField } from '../../components/TextField.tsx';
-import type { Editing } from './EditSheetScreen.tsx';
+import type { Editing } from './editing.ts';
 import { MoveKeys } from './MoveKeys.tsx';
 import styles from './Pictures.module.css';
 import { PointBoard, pointKeyId } from './PointBoard.tsx';

@@ -2,7 +2,7 @@
 import { AddPicture } from './AddPicture.tsx';
 import { ClosedRow } from './ClosedRow.tsx';
 import styles from './EditorRows.module.css';
-import type { Editing } from './EditSheetScreen.tsx';
+import type { Editing } from './editing.ts';
 import { OpenRow } from './OpenRow.tsx';
 import { PictureEditor } from './PictureEditor.tsx';
 import { addPicture } from './picture-edits.ts';

@@ -12,7 +12,8 @@ import styles from './SlotRows.module.css';
 import { moved, replaced, slotLike, without } from './sheet-edits.ts';
 import { kindOptions } from './sheet-words.ts';
 import { TypedField } from './TypedField.tsx';
-import type { Figures, TypedPack, TypedSheet, TypedSlot } from './typed-sheet.ts';
+import type { Figures } from './typed-figures.ts';
+import type { TypedPack, TypedSheet, TypedSlot } from './typed-sheet.ts';
 import { useSteady } from './use-steady.ts';
 
 type SlotRowsProps = {

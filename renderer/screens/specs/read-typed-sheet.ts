@@ -9,20 +9,9 @@ import { checkProblem, packProblem } from '../../../app/specs/sheet-problems.ts'
 import type { ListLine, SpecList } from '../../../app/specs/spec-list.ts';
 import type { Check, Pack, PlacementRule, Slot, SpecSheet } from '../../../app/specs/spec-sheet.ts';
 import { readClutch } from './typed-clutch.ts';
+import { type Figures, heightField, limitsField, washersField } from './typed-figures.ts';
 import { readPicture, type TypedPicture } from './typed-pictures.ts';
-import {
-  type Figures,
-  heightField,
-  limitsField,
-  type TypedCheck,
-  type TypedLine,
-  type TypedList,
-  type TypedPack,
-  type TypedRule,
-  type TypedSheet,
-  type TypedSlot,
-  washersField,
-} from './typed-sheet.ts';
+import type { TypedCheck, TypedLine, TypedList, TypedPack, TypedRule, TypedSheet, TypedSlot } from './typed-sheet.ts';
 
 /** `value` is null while a field of it cannot be read; `problems` holds a sentence for each field that is wrong. */
 export type Typed<T, F extends string> = { readonly value: T | null; readonly problems: Partial<Record<F, string>> };

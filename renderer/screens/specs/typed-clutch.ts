@@ -8,10 +8,8 @@ import {
   type FigureName,
   noClutchFigures,
 } from '../../../app/clutch/clutch-figures.ts';
-import type { AmountField } from '../../../app/quantities/parse-amount.ts';
 import { parseAmount } from '../../../app/quantities/parse-amount.ts';
-import { exactText } from '../../../app/specs/exact-text.ts';
-import type { Figures } from './typed-sheet.ts';
+import { amountText, type Figures } from './typed-figures.ts';
 
 export type TypedClutch = Readonly<Record<FigureName, string>>;
 
@@ -21,14 +19,9 @@ export const blankClutch: TypedClutch = typedClutch(null, { lengthUnit: 'thou', 
 export function typedClutch(figures: ClutchFigures | null, shop: Figures): TypedClutch {
   const typed = clutchFigureList.map((figure) => {
     const amount = figures?.[figure.name] ?? null;
-    return [figure.name, amount === null ? '' : writtenExactly(amount, clutchField(figure, shop))] as const;
+    return [figure.name, amount === null ? '' : amountText(amount, clutchField(figure, shop))] as const;
   });
   return Object.fromEntries(typed) as TypedClutch;
-}
-
-function writtenExactly(amount: number, field: AmountField): string {
-  const { figures, unit } = exactText([amount], field);
-  return `${figures[0]} ${unit}`.trim();
 }
 
 export type ReadClutch = {

@@ -1,7 +1,6 @@
 // The pictures of a sheet while somebody edits it: points name checks and lines by their rows, whatever those are called.
 import { pictureProblem } from '../../../app/specs/picture-problems.ts';
 import type { Picture, PicturePoint } from '../../../app/specs/spec-sheet.ts';
-import type { TypedCheck, TypedList, TypedSheet } from './typed-sheet.ts';
 
 export type TypedPoint = Pick<PicturePoint, 'label' | 'note' | 'x_permille' | 'y_permille'> & {
   readonly key: number;
@@ -14,7 +13,14 @@ export type TypedPicture = Pick<Picture, 'title' | 'sha256' | 'width' | 'height'
   readonly points: readonly TypedPoint[];
 };
 
-type Rows = { readonly checks: readonly TypedCheck[]; readonly lists: readonly TypedList[] };
+type Row = { readonly key: number; readonly name: string };
+type Line = { readonly key: number; readonly words: string };
+
+/** The rows of the sheet a point may name. */
+type Rows = {
+  readonly checks: readonly Row[];
+  readonly lists: ReadonlyArray<Row & { readonly lines: readonly Line[] }>;
+};
 
 /** The saved pictures, ready to be edited beside these rows. */
 export function typedPictures(pictures: readonly Picture[], rows: Rows, key: () => number): TypedPicture[] {
@@ -46,21 +52,24 @@ type Read = {
 };
 
 /** The picture as it will be saved, or what is wrong with it. */
-export function readPicture(picture: TypedPicture, sheet: TypedSheet): Read {
+export function readPicture(picture: TypedPicture, rows: Rows): Read {
   const { sha256, width, height } = picture;
   const title = picture.title.trim();
   const unlabelled = picture.points.findIndex(({ label }) => label.trim() === '');
   if (title === '') return { value: null, problems: { title: 'Give the picture a title.' } };
   if (unlabelled >= 0) return { value: null, problems: { whole: `Point ${unlabelled + 1}: give it a label.` } };
-  const points = picture.points.map((point) => readPoint(point, sheet));
+  const points = picture.points.map((point) => readPoint(point, rows));
   const value = { title, sha256, width, height, points };
-  const whole = pictureProblem(value, namesOf(sheet));
+  const whole = pictureProblem(value, namesOf(rows));
   return whole === undefined ? { value, problems: {} } : { value: null, problems: { whole } };
 }
 
-function readPoint({ label, note, x_permille, y_permille, namesKey }: TypedPoint, sheet: TypedSheet): PicturePoint {
-  const check = sheet.checks.find(({ key }) => key === namesKey);
-  const list = sheet.lists.find(({ lines }) => lines.some(({ key }) => key === namesKey));
+function readPoint(
+  { label, note, x_permille, y_permille, namesKey }: TypedPoint,
+  { checks, lists }: Rows,
+): PicturePoint {
+  const check = checks.find(({ key }) => key === namesKey);
+  const list = lists.find(({ lines }) => lines.some(({ key }) => key === namesKey));
   return {
     ...{ label: label.trim(), note: note.trim(), x_permille, y_permille },
     checkName: check?.name.trim() ?? null,

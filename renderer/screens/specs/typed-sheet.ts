@@ -1,10 +1,6 @@
 // A spec sheet as it stands while somebody edits it: amounts are text as typed, so that nothing is lost or rounded.
-import type { DecimalMark } from '../../../app/quantities/format-amount.ts';
-import type { AmountField } from '../../../app/quantities/parse-amount.ts';
-import { type LengthUnit, unitNamed } from '../../../app/quantities/units.ts';
 import type { Settings } from '../../../app/shop/shop.contract.ts';
 import { asksText } from '../../../app/specs/asks-text.ts';
-import { exactText } from '../../../app/specs/exact-text.ts';
 import { heightsText } from '../../../app/specs/heights-text.ts';
 import { limitsText } from '../../../app/specs/limits-text.ts';
 import type { Asks, ListLine, SpecList } from '../../../app/specs/spec-list.ts';
@@ -12,6 +8,7 @@ import type { Check, Pack, PieceKind, PlacementRule, Slot } from '../../../app/s
 import type { Revision } from '../../../app/specs/specs.contract.ts';
 import type { PackPattern } from './pack-pattern.ts';
 import { type TypedClutch, typedClutch } from './typed-clutch.ts';
+import { type Figures, heightField, limitsField, washersField } from './typed-figures.ts';
 import { type TypedPicture, typedPictures } from './typed-pictures.ts';
 
 /** Tells the rows of one sheet apart while they are renamed and moved. */
@@ -65,9 +62,6 @@ export type TypedList = Key &
     readonly lines: readonly TypedLine[];
   };
 
-/** What bare figures mean, as it was when editing began: a setting changed since must not change what was typed. */
-export type Figures = { readonly lengthUnit: LengthUnit; readonly decimalMark: DecimalMark };
-
 export type TypedSheet = Figures & {
   /** The revision it began from. */
   readonly basis: { readonly number: number; readonly savedAt: string };
@@ -78,29 +72,6 @@ export type TypedSheet = Figures & {
   readonly pictures: readonly TypedPicture[];
   readonly lastKey: number;
 };
-
-const inch_nm = 25_400_000;
-const metre_nm = 1_000_000_000;
-
-/** How the height of a plate is typed. */
-export function heightField({ lengthUnit, decimalMark }: Figures): AmountField {
-  return { quantity: 'length', unit: lengthUnit, decimalMark, largest: inch_nm, what: 'a height' };
-}
-
-/** How the limits of a check are typed; beyond an inch only what is read directly can be meant. */
-export function limitsField({ unit, method }: Pick<Check, 'unit' | 'method'>, { decimalMark }: Figures): AmountField {
-  const { quantity } = unitNamed(unit);
-  const field = { quantity, unit, decimalMark, what: 'a limit' };
-  if (quantity !== 'length') return field;
-  return method === 'direct'
-    ? { ...field, largest: metre_nm }
-    : { ...field, largest: inch_nm, what: `a limit by ${method}` };
-}
-
-/** How the washers of a check are typed: in its own unit where that is a length. */
-export function washersField({ unit }: Pick<Check, 'unit'>, figures: Figures): AmountField {
-  return { ...heightField(figures), unit: unitNamed(unit).quantity === 'length' ? unit : figures.lengthUnit };
-}
 
 /** The saved sheet, ready to be edited: `readSheet` gives the same sheet back. */
 export function typedSheet(revision: Revision, settings: Settings): TypedSheet {
@@ -183,10 +154,4 @@ function typedSlot(slot: Slot, figures: Figures, key: number): TypedSlot {
   const height = slot.nominal_nm === null ? '' : heightsText([slot.nominal_nm], field);
   const { kind, isAdjuster, outline, facing } = slot;
   return { key, kind, height, isAdjuster, outline, catalogue: heightsText(slot.catalogue_nm, field), facing };
-}
-
-/** One amount as the sheet has it: "25", or "0.5 mm" where its unit cannot say it exactly. */
-export function amountText(amount: number, field: AmountField): string {
-  const { figures, unit } = exactText([amount], field);
-  return `${figures[0]} ${unit}`.trim();
 }
