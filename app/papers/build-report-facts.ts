@@ -11,6 +11,7 @@ import type { DecimalMark } from '../quantities/format-amount.ts';
 import type { LengthUnit } from '../quantities/units.ts';
 import type { PicturesOnPaper } from './marked-pictures.ts';
 import type { PaperSize, Picture } from './paper.ts';
+import type { UnitOnPaper } from './unit-on-paper.ts';
 
 /** The shop's copy says everything; the customer's leaves out what the shop says to itself. */
 export type Copy = 'shop' | 'customer';
@@ -92,13 +93,7 @@ export type BuildReportFacts = {
   /** YYYY-MM-DD. */
   readonly printedOn: string;
   readonly customerName: string;
-  readonly unit: {
-    readonly family: string;
-    readonly serial: string;
-    readonly vehicle: string;
-    readonly use: string;
-    readonly caseTag: string;
-  };
+  readonly unit: UnitOnPaper;
   readonly complaint: string;
   /** "118,400 miles", or empty. */
   readonly distance: string;

@@ -8,6 +8,7 @@ import type { DecimalMark } from '../quantities/format-amount.ts';
 import { formatMoney } from '../quantities/money.ts';
 import { writeDay } from './dates.ts';
 import type { Block, Cell, Column, Paper, PaperSize, Row, Table } from './paper.ts';
+import type { UnitOnPaper } from './unit-on-paper.ts';
 
 export type EstimateFacts = {
   readonly paper: PaperSize;
@@ -20,13 +21,7 @@ export type EstimateFacts = {
   readonly givenOn: string;
   readonly givenBy: string;
   readonly customerName: string;
-  readonly unit: {
-    readonly family: string;
-    readonly serial: string;
-    readonly vehicle: string;
-    readonly use: string;
-    readonly caseTag: string;
-  };
+  readonly unit: UnitOnPaper;
   readonly complaint: string;
   readonly whatWasFound: string;
   readonly lines: ReadonlyArray<{

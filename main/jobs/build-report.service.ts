@@ -10,6 +10,7 @@ import { slotName } from '../../app/packs/slot-name.ts';
 import { buildReport } from '../../app/papers/build-report.ts';
 import type { BuildReportFacts, CheckFacts, Copy, PackFacts } from '../../app/papers/build-report-facts.ts';
 import { writeDay } from '../../app/papers/dates.ts';
+import { unitOnPaper } from '../../app/papers/unit-on-paper.ts';
 import { formatLength } from '../../app/quantities/format-amount.ts';
 import { boundsOf } from '../../app/readings/judge-take.ts';
 import { methodWords } from '../../app/readings/method-words.ts';
@@ -82,13 +83,7 @@ async function factsOf(
     jobNumber: job.number,
     printedOn,
     customerName: job.customer.name,
-    unit: {
-      family: job.unit.familyName,
-      serial: job.unit.serial,
-      vehicle: job.unit.vehicle,
-      use: job.unit.use,
-      caseTag: job.caseTag,
-    },
+    unit: unitOnPaper(job),
     complaint: job.complaint,
     distance: job.distance ? `${job.distance.amount.toLocaleString('en-US')} ${job.distance.unit}` : '',
     builtBy: [...builders].join(', ') || job.openedBy,

@@ -1,5 +1,6 @@
 // An estimate as it was given, on paper: its facts read in one view of the file, then painted outside of it.
 import { type EstimateFacts, estimatePaper } from '../../app/papers/estimate.ts';
+import { unitOnPaper } from '../../app/papers/unit-on-paper.ts';
 import { found } from '../database/errors.ts';
 import type { OpenShop } from '../database/open-shop.ts';
 import type { Reading } from '../database/tables.ts';
@@ -42,13 +43,7 @@ async function factsOf(reading: Reading, input: PrintInput): Promise<EstimateFac
     givenOn: estimate.givenAt.slice(0, 10),
     givenBy: estimate.by,
     customerName: job.customer.name,
-    unit: {
-      family: job.unit.familyName,
-      serial: job.unit.serial,
-      vehicle: job.unit.vehicle,
-      use: job.unit.use,
-      caseTag: job.caseTag,
-    },
+    unit: unitOnPaper(job),
     complaint: job.complaint,
     whatWasFound: estimate.whatWasFound,
     lines,
