@@ -19,6 +19,7 @@ import forms from './DoorForms.module.css';
 import { sayBusinessDay } from './days.ts';
 import { HandoverEntry } from './HandoverEntry.tsx';
 import { handoverOf, handoverRefusals } from './handover-draft.ts';
+import { ReasonForm } from './ReasonForm.tsx';
 import { TakenBack } from './TakenBack.tsx';
 
 type HandedOverProps = { job: Job; delivery: Delivery; earlier: DeliveryOfJob['earlierDeliveries'] };
@@ -45,7 +46,18 @@ export function HandedOver({ job, delivery, earlier }: HandedOverProps) {
           {(close) => <CorrectForm job={job} delivery={delivery} onDone={close} />}
         </PopoverDialog>
         <PopoverDialog words="Take it back" title="Take the delivery back">
-          {(close) => <TakeBackForm job={job} onDone={close} />}
+          {(close) => (
+            <ReasonForm
+              job={job}
+              method="jobs.takeBackDelivery"
+              draft="take delivery back"
+              label="Take the delivery back"
+              lead="For a unit that did not leave, or came straight back. One that ran is checked in again instead."
+              refusal="Say why it is here again."
+              keyWords="Take it back"
+              onDone={close}
+            />
+          )}
         </PopoverDialog>
       </div>
     </section>
@@ -107,47 +119,6 @@ function CorrectForm({ job, delivery, onDone }: { job: Job; delivery: Delivery; 
         Write it anew
       </Button>
       {about === null && <FailureSentence error={write.error} />}
-    </EnterThrough>
-  );
-}
-
-function TakeBackForm({ job, onDone }: { job: Job; onDone: () => void }) {
-  const { file } = useOpenShop();
-  const { person } = useAtBench();
-  const write = useWrite('jobs.takeBackDelivery');
-  const [isTried, setTried] = useState(false);
-  const reason = useDraft(`take delivery back: ${file}, job ${job.jobId}`, '');
-  const lacksReason = reason.value.trim() === '';
-  const take = () => {
-    setTried(true);
-    if (lacksReason || write.isPending) return;
-    write.mutate(
-      { jobId: job.jobId, reason: reason.value, by: person.personId },
-      {
-        onSuccess: () => {
-          reason.clear();
-          onDone();
-        },
-      },
-    );
-  };
-  return (
-    <EnterThrough label="Take the delivery back" onFinish={take} className={forms.form}>
-      <p className="small quiet">
-        For a unit that did not leave, or came straight back. One that ran is checked in again instead.
-      </p>
-      <TextField
-        label="Why"
-        value={reason.value}
-        onChange={reason.change}
-        refusal={isTried && lacksReason ? 'Say why it is here again.' : null}
-        maxLength={200}
-        autoFocus
-      />
-      <Button type="submit" kind="filled" keyHint="Enter" isPending={write.isPending}>
-        Take it back
-      </Button>
-      <FailureSentence error={write.error} />
     </EnterThrough>
   );
 }
