@@ -3,15 +3,14 @@
 import type { ReactNode } from 'react';
 import { chanceWords } from '../../../app/packs/chance-words.ts';
 import type { Evaluation } from '../../../app/readings/readings.contract.ts';
-import { Cell, ColumnHead, RowHead, Table } from '../../components/Table.tsx';
+import { BudgetTable } from '../../components/BudgetTable.tsx';
 import { useAtCheck } from './at-check.ts';
 import styles from './WhyPanel.module.css';
 
 export function WhyPanel({ evaluation }: { evaluation: Evaluation }) {
   const { words } = useAtCheck();
-  const { budget, standardUncertainty, coverageFactor, effectiveDegreesOfFreedom, expanded, verdict } = evaluation;
+  const { budget, coverageFactor, effectiveDegreesOfFreedom, expanded, verdict } = evaluation;
   const { acceptance, whatWouldDecide } = evaluation;
-  const percent = (share: number) => `${Math.round(100 * share)} %`;
   return (
     <section className={styles.why} aria-labelledby="why">
       <h2 id="why">
@@ -20,34 +19,12 @@ export function WhyPanel({ evaluation }: { evaluation: Evaluation }) {
       {budget.length === 0 ? (
         <p>Repeatability unknown: the plain number, judged without a guard.</p>
       ) : (
-        <Table label="What the ± is made of">
-          <thead>
-            <tr>
-              <ColumnHead>one standard uncertainty</ColumnHead>
-              <ColumnHead isNumber>{words.unit}</ColumnHead>
-              <ColumnHead isNumber>share</ColumnHead>
-            </tr>
-          </thead>
-          <tbody>
-            {budget.map((line) => (
-              <tr key={line.name}>
-                <RowHead>
-                  {line.name}
-                  {line.basis !== '' && <span className="quiet">, {line.basis}</span>}
-                </RowHead>
-                <Cell isNumber>{words.full(line.standardUncertainty)}</Cell>
-                <Cell isNumber>{percent(line.share)}</Cell>
-              </tr>
-            ))}
-          </tbody>
-          <tfoot>
-            <tr>
-              <RowHead>together</RowHead>
-              <Cell isNumber>{standardUncertainty === null ? '' : words.full(standardUncertainty)}</Cell>
-              <Cell isNumber>100 %</Cell>
-            </tr>
-          </tfoot>
-        </Table>
+        <BudgetTable
+          label="What the ± is made of"
+          heads={['one standard uncertainty', words.unit]}
+          of={evaluation}
+          write={words.full}
+        />
       )}
       <dl className={styles.facts}>
         {coverageFactor !== null && expanded !== null && (

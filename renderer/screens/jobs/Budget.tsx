@@ -4,7 +4,7 @@ import { chanceWords } from '../../../app/packs/chance-words.ts';
 import { formatAmount } from '../../../app/quantities/format-amount.ts';
 import { unitNamed } from '../../../app/quantities/units.ts';
 import type { Evaluation } from '../../../app/readings/readings.contract.ts';
-import { Cell, ColumnHead, RowHead, Table } from '../../components/Table.tsx';
+import { BudgetTable } from '../../components/BudgetTable.tsx';
 import { useOpenShop } from '../../frame/open-shop.ts';
 import { amountWords } from '../../text/amount-words.ts';
 
@@ -16,39 +16,16 @@ export function Budget({ evaluation, check }: { evaluation: Evaluation; check: C
   const fine = (amount: number) =>
     formatAmount(amount, unit, { decimals: unit.decimals + 1, decimalMark: settings.decimalMark });
   const decimal = (value: number, decimals = 2) => value.toFixed(decimals).replace('.', settings.decimalMark);
-  const { budget, standardUncertainty, coverageFactor, expanded, effectiveDegreesOfFreedom } = evaluation;
+  const { standardUncertainty, coverageFactor, expanded, effectiveDegreesOfFreedom } = evaluation;
   return (
     <>
-      <Table label="Uncertainty budget" density="dense">
-        <thead>
-          <tr>
-            <ColumnHead>from</ColumnHead>
-            <ColumnHead isNumber>standard uncertainty, {words.unit}</ColumnHead>
-            <ColumnHead isNumber>share</ColumnHead>
-          </tr>
-        </thead>
-        <tbody>
-          {budget.map((line) => (
-            <tr key={line.name}>
-              <RowHead>
-                {line.name}
-                {line.basis !== '' && <span className="quiet">, {line.basis}</span>}
-              </RowHead>
-              <Cell isNumber>{fine(line.standardUncertainty)}</Cell>
-              <Cell isNumber>{Math.round(100 * line.share)} %</Cell>
-            </tr>
-          ))}
-        </tbody>
-        {standardUncertainty !== null && (
-          <tfoot>
-            <tr>
-              <RowHead>together</RowHead>
-              <Cell isNumber>{fine(standardUncertainty)}</Cell>
-              <Cell isNumber>100 %</Cell>
-            </tr>
-          </tfoot>
-        )}
-      </Table>
+      <BudgetTable
+        label="Uncertainty budget"
+        density="dense"
+        heads={['from', `standard uncertainty, ${words.unit}`]}
+        of={evaluation}
+        write={fine}
+      />
       {coverageFactor !== null && standardUncertainty !== null && expanded !== null && (
         <p className="small">
           Drawn {decimal(coverageFactor)} times as wide, so that it holds 95 times in 100
