@@ -2,7 +2,7 @@
 import { type ReactNode, useState } from 'react';
 import type { Input } from '../../app/contract/contract.ts';
 import { Button } from '../components/Button.tsx';
-import { RadioGroup } from '../components/RadioGroup.tsx';
+import { PaperChoice } from '../components/PaperChoice.tsx';
 import { saveFile, useFileAddress } from '../rpc/printed-file.ts';
 import { useRead } from '../rpc/use-read.ts';
 import { FailureSentence } from './FailureSentence.tsx';
@@ -39,16 +39,7 @@ export function PrintedPaper({ title, facts, acts, method, of }: PrintedPaperPro
         acts={
           <>
             {acts}
-            <RadioGroup
-              label="Paper"
-              isLabelHidden
-              options={[
-                { id: 'letter', words: 'Letter' },
-                { id: 'A4', words: 'A4' },
-              ]}
-              value={paper}
-              onChange={setPaper}
-            />
+            <PaperChoice isLabelHidden value={paper} onChange={setPaper} />
             {file && (
               <Button kind="filled" onPress={() => saveFile(file)}>
                 Save the PDF

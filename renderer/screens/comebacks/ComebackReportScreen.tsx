@@ -1,6 +1,6 @@
 // The report of a comeback on the screen before it is saved or printed: the shop's copy or the customer's.
 import { Link, useNavigate } from '@tanstack/react-router';
-import { RadioGroup } from '../../components/RadioGroup.tsx';
+import { CopyChoice } from '../../components/CopyChoice.tsx';
 import { PrintedPaper } from '../../frame/PrintedPaper.tsx';
 
 type ComebackReportScreenProps = { comebackId: number; copy: 'shop' | 'customer' };
@@ -17,14 +17,8 @@ export function ComebackReportScreen({ comebackId, copy }: ComebackReportScreenP
         </Link>
       }
       acts={
-        <RadioGroup
-          label="Copy"
-          isLabelHidden
-          options={[
-            { id: 'shop', words: 'Shop’s copy' },
-            { id: 'customer', words: 'Customer’s copy' },
-          ]}
-          value={copy}
+        <CopyChoice
+          copy={copy}
           onChange={(chosen) =>
             void navigate({
               to: '/comebacks/$comebackId/report/$copy',

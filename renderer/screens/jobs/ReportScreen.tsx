@@ -1,6 +1,6 @@
 // A build report on the screen before it is saved or printed: the shop's copy or the customer's.
 import { Link, useNavigate } from '@tanstack/react-router';
-import { RadioGroup } from '../../components/RadioGroup.tsx';
+import { CopyChoice } from '../../components/CopyChoice.tsx';
 import { PrintedPaper } from '../../frame/PrintedPaper.tsx';
 import { useRead } from '../../rpc/use-read.ts';
 
@@ -19,14 +19,8 @@ export function ReportScreen({ jobId, copy }: ReportScreenProps) {
         </Link>
       }
       acts={
-        <RadioGroup
-          label="Copy"
-          isLabelHidden
-          options={[
-            { id: 'shop', words: 'Shop’s copy' },
-            { id: 'customer', words: 'Customer’s copy' },
-          ]}
-          value={copy}
+        <CopyChoice
+          copy={copy}
           onChange={(chosen) =>
             void navigate({ to: '/jobs/$jobId/report/$copy', params: { ...params, copy: chosen }, replace: true })
           }

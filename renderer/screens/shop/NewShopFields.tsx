@@ -1,6 +1,7 @@
 // The entries that start a shop: its name, its units and paper, and the person who is the first to work in it.
-import { RadioGroup } from '../../components/RadioGroup.tsx';
+import { PaperChoice } from '../../components/PaperChoice.tsx';
 import { TextField } from '../../components/TextField.tsx';
+import { LengthUnitChoice } from './LengthUnitChoice.tsx';
 import styles from './NewShopFields.module.css';
 import { initialsOf, type NewShop, whatIsMissing } from './new-shop.ts';
 
@@ -25,25 +26,12 @@ export function NewShopFields({ shop, onChange, isTried, autoFocus = false }: Ne
           autoFocus={autoFocus}
         />
       </div>
-      <RadioGroup
-        label="Lengths in"
-        options={[
-          { id: 'thou', words: 'thou (0.001 in)' },
-          { id: 'mm', words: 'mm' },
-        ]}
+      <LengthUnitChoice
         value={shop.lengthUnit}
         onChange={(lengthUnit) => onChange({ ...shop, lengthUnit })}
         hint="The other one may always be typed too."
       />
-      <RadioGroup
-        label="Paper"
-        options={[
-          { id: 'letter', words: 'Letter' },
-          { id: 'A4', words: 'A4' },
-        ]}
-        value={shop.paper}
-        onChange={(paper) => onChange({ ...shop, paper })}
-      />
+      <PaperChoice value={shop.paper} onChange={(paper) => onChange({ ...shop, paper })} />
       <TextField
         label="Your name"
         value={shop.personName}

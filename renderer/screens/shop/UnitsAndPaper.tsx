@@ -2,10 +2,12 @@
 import { useState } from 'react';
 import type { Settings } from '../../../app/shop/shop.contract.ts';
 import { EnterThrough } from '../../components/EnterThrough.tsx';
+import { PaperChoice } from '../../components/PaperChoice.tsx';
 import { RadioGroup } from '../../components/RadioGroup.tsx';
 import { TextField } from '../../components/TextField.tsx';
 import { useWrite } from '../../rpc/use-write.ts';
 import { changed, KeepKey } from './KeepKey.tsx';
+import { LengthUnitChoice } from './LengthUnitChoice.tsx';
 import styles from './SettingsForm.module.css';
 
 type Written = Pick<Settings, 'shopName' | 'lengthUnit' | 'decimalMark' | 'paper' | 'warranty'>;
@@ -31,12 +33,7 @@ export function UnitsAndPaper({ settings }: { settings: Settings }) {
           refusal={isNameless ? 'Type the name that stands on your papers.' : null}
         />
       </div>
-      <RadioGroup
-        label="Lengths in"
-        options={[
-          { id: 'thou', words: 'thou (0.001 in)' },
-          { id: 'mm', words: 'mm' },
-        ]}
+      <LengthUnitChoice
         value={typed.lengthUnit}
         onChange={(value) => change({ lengthUnit: value })}
         hint="What is already read is only shown anew: the book keeps it exactly."
@@ -50,15 +47,7 @@ export function UnitsAndPaper({ settings }: { settings: Settings }) {
         value={typed.decimalMark}
         onChange={(value) => change({ decimalMark: value })}
       />
-      <RadioGroup
-        label="Paper"
-        options={[
-          { id: 'letter', words: 'Letter' },
-          { id: 'A4', words: 'A4' },
-        ]}
-        value={typed.paper}
-        onChange={(value) => change({ paper: value })}
-      />
+      <PaperChoice value={typed.paper} onChange={(value) => change({ paper: value })} />
       <div className={styles.wide}>
         <TextField
           label="Warranty"
