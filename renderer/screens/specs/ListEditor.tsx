@@ -1,10 +1,10 @@
 // One list while it is being edited: its name, when it is gone through, its pack, and its lines one below the other.
-import type { KeyboardEvent } from 'react';
 import { type Asks, listTimes } from '../../../app/specs/spec-list.ts';
 import { Button } from '../../components/Button.tsx';
 import { Refusal } from '../../components/Refusal.tsx';
 import { Select } from '../../components/Select.tsx';
 import { AddLine } from './AddLine.tsx';
+import { goByKey } from './go-by-key.ts';
 import styles from './ListEditor.module.css';
 import { addLineTo, changeList } from './list-edits.ts';
 import { MoveKeys } from './MoveKeys.tsx';
@@ -124,7 +124,7 @@ function LineRow({ line, isAskedFor, onChange, onMove, onTakeOut }: LineRowProps
   const { problems } = readLine(line);
   const hint = hints[kind];
   return (
-    <li className={styles.line} data-list-line={line.key} onKeyDown={(event) => goByKey(event, onMove)}>
+    <li className={styles.line} data-list-line={line.key} onKeyDown={(event) => goByKey(event, onMove, nextEntry)}>
       <TypedField
         label={`Words of ${words}`}
         isLabelHidden
@@ -163,16 +163,6 @@ function LineRow({ line, isAskedFor, onChange, onMove, onTakeOut }: LineRowProps
   );
 }
 
-/** In an entry, Alt with an arrow moves the line, and Enter goes on to the next one. */
-function goByKey(event: KeyboardEvent<HTMLLIElement>, onMove: (by: -1 | 1) => void): void {
-  if (!(event.target instanceof HTMLInputElement)) return;
-  if (event.altKey && (event.key === 'ArrowUp' || event.key === 'ArrowDown')) {
-    event.preventDefault();
-    onMove(event.key === 'ArrowUp' ? -1 : 1);
-  }
-  if (event.key === 'Enter') {
-    event.preventDefault();
-    const next = event.currentTarget.nextElementSibling ?? event.currentTarget.parentElement?.nextElementSibling;
-    next?.querySelector('input')?.focus();
-  }
-}
+/** The next line, or the entry below the last one. */
+const nextEntry = (row: HTMLLIElement) =>
+  (row.nextElementSibling ?? row.parentElement?.nextElementSibling)?.querySelector('input');

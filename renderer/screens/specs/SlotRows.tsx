@@ -1,11 +1,12 @@
 // The slots of a pack, one line each from the piston down the page, to be changed, moved and taken out one by one.
-import { type KeyboardEvent, memo, useMemo } from 'react';
+import { memo, useMemo } from 'react';
 import { slotName } from '../../../app/packs/slot-name.ts';
 import button from '../../components/Button.module.css';
 import { Button } from '../../components/Button.tsx';
 import { Checkbox } from '../../components/Checkbox.tsx';
 import { classNames } from '../../components/class-names.ts';
 import { Menu } from '../../components/Menu.tsx';
+import { goByKey } from './go-by-key.ts';
 import { MoveKeys } from './MoveKeys.tsx';
 import { readSlot } from './read-typed-sheet.ts';
 import styles from './SlotRows.module.css';
@@ -97,7 +98,7 @@ const SlotRow = memo(function SlotRow({ figures, slot, name, place, onAct }: Slo
   const onMove = (by: -1 | 1) => onAct({ kind: 'move', key, by });
   const isMatched = slot.isAdjuster || slot.outline !== '' || slot.catalogue !== '';
   return (
-    <li className={styles.row} onKeyDown={(event) => goOnByKey(event, onMove)}>
+    <li className={styles.row} onKeyDown={(event) => goByKey(event, onMove, nextHeight)}>
       <span className={styles.place}>{place}</span>
       <Menu
         label={`Slot ${place} is a ${slot.kind}`}
@@ -142,15 +143,6 @@ const SlotRow = memo(function SlotRow({ figures, slot, name, place, onAct }: Slo
   );
 });
 
-/** In an entry, Alt with an arrow moves the slot, and Enter goes on to the next slot's height. */
-function goOnByKey(event: KeyboardEvent<HTMLLIElement>, onMove: (by: -1 | 1) => void): void {
-  if (!(event.target instanceof HTMLInputElement)) return;
-  if (event.altKey && (event.key === 'ArrowUp' || event.key === 'ArrowDown')) {
-    event.preventDefault();
-    onMove(event.key === 'ArrowUp' ? -1 : 1);
-  }
-  if (event.key === 'Enter') {
-    event.preventDefault();
-    event.currentTarget.nextElementSibling?.querySelector<HTMLInputElement>('input[name="height"]')?.focus();
-  }
-}
+/** The height of the next slot. */
+const nextHeight = (row: HTMLLIElement) =>
+  row.nextElementSibling?.querySelector<HTMLInputElement>('input[name="height"]');
