@@ -8,6 +8,7 @@ import { labelCode } from '../../../app/stock/label-code.ts';
 import { CoveredEntry, type CoveredTyped } from '../../comebacks/CoveredEntry.tsx';
 import { Button } from '../../components/Button.tsx';
 import { EnterThrough } from '../../components/EnterThrough.tsx';
+import { FormKeys } from '../../components/FormKeys.tsx';
 import { FormSection } from '../../components/FormSection.tsx';
 import { RadioGroup } from '../../components/RadioGroup.tsx';
 import { TextField } from '../../components/TextField.tsx';
@@ -21,7 +22,6 @@ import { useWrite } from '../../rpc/use-write.ts';
 import { sayDay, today } from '../../text/say-date.ts';
 import { useDraft } from '../../text/use-draft.ts';
 import { BuildEntry, ChosenBuild } from './BuildEntry.tsx';
-import styles from './Comebacks.module.css';
 import { ComebacksTabs } from './ComebacksTabs.tsx';
 import { ReturnEntry } from './ReturnEntry.tsx';
 import { distanceTyped, type ReturnDraft, returnRefusals } from './return-draft.ts';
@@ -126,14 +126,14 @@ function LogForm({ of, ticket }: { of: number | null; ticket: number | null }) {
           </FormSection>
         </>
       )}
-      <div className={styles.formKeys}>
+      <FormKeys>
         <Button type="submit" kind="filled" keyHint="Ctrl Enter" isPending={write.isPending}>
           Log the comeback
         </Button>
         {!(write.error instanceof Refused && write.error.field === 'cameBackOn') && (
           <FailureSentence error={write.error} />
         )}
-      </div>
+      </FormKeys>
     </EnterThrough>
   );
 }

@@ -5,6 +5,7 @@ import { gaugeKinds, mayStandOffSquare, unitsOfKind } from '../../../app/gauges/
 import type { Gauge } from '../../../app/gauges/register.contract.ts';
 import { Button } from '../../components/Button.tsx';
 import { EnterThrough } from '../../components/EnterThrough.tsx';
+import { FormKeys } from '../../components/FormKeys.tsx';
 import { FormSection } from '../../components/FormSection.tsx';
 import { Select } from '../../components/Select.tsx';
 import { TextField } from '../../components/TextField.tsx';
@@ -137,13 +138,13 @@ function GaugeForm({ gauge }: { gauge: Gauge | null }) {
             <div className={styles.some}>{entry('intervalDays', 'Every', { unit: 'days' })}</div>
           </div>
         </FormSection>
-        <div className={styles.formKeys}>
+        <FormKeys>
           <Button type="submit" kind="filled" keyHint="Enter" isPending={write.isPending}>
             {gauge ? 'Save' : 'Write it down'}
           </Button>
           <Button onPress={() => leave(gauge?.gaugeId ?? null)}>{gauge ? 'Leave it as it was' : 'Leave it'}</Button>
           {!isAtField(write.error) && <FailureSentence error={write.error} />}
-        </div>
+        </FormKeys>
       </EnterThrough>
     </>
   );

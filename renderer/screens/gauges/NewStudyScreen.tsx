@@ -6,6 +6,7 @@ import { pooledMethods } from '../../../app/readings/take-figures.ts';
 import { Button } from '../../components/Button.tsx';
 import { Checkbox } from '../../components/Checkbox.tsx';
 import { EnterThrough } from '../../components/EnterThrough.tsx';
+import { FormKeys } from '../../components/FormKeys.tsx';
 import { FormSection } from '../../components/FormSection.tsx';
 import { RadioGroup } from '../../components/RadioGroup.tsx';
 import { Refusal } from '../../components/Refusal.tsx';
@@ -170,7 +171,7 @@ export function NewStudyScreen() {
             onChange={(trials) => change({ trials })}
           />
         </FormSection>
-        <div className={styles.formKeys}>
+        <FormKeys>
           <Button type="submit" kind="filled" isPending={write.isPending}>
             Draw the order and begin
           </Button>
@@ -185,7 +186,7 @@ export function NewStudyScreen() {
           {!(write.error instanceof Refused && write.error.field && fields.includes(write.error.field)) && (
             <FailureSentence error={write.error} />
           )}
-        </div>
+        </FormKeys>
       </EnterThrough>
     </>
   );

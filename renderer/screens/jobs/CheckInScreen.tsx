@@ -7,6 +7,7 @@ import { CoveredEntry } from '../../comebacks/CoveredEntry.tsx';
 import { Button } from '../../components/Button.tsx';
 import { EmptyState } from '../../components/EmptyState.tsx';
 import { EnterThrough } from '../../components/EnterThrough.tsx';
+import { FormKeys } from '../../components/FormKeys.tsx';
 import { FormSection } from '../../components/FormSection.tsx';
 import { RadioGroup } from '../../components/RadioGroup.tsx';
 import { TextArea } from '../../components/TextArea.tsx';
@@ -167,7 +168,7 @@ function CheckInForm({ families }: { families: Output<'specs.listFamilies'> }) {
           />
         </div>
       </FormSection>
-      <div className={styles.keys}>
+      <FormKeys>
         <Button type="submit" kind="filled" keyHint="Enter" isPending={isPending}>
           {comeback ? 'Check in as a comeback' : 'Check in'}
         </Button>
@@ -182,7 +183,7 @@ function CheckInForm({ families }: { families: Output<'specs.listFamilies'> }) {
           Begin again
         </Button>
         <FailureSentence error={write.error ?? log.error} />
-      </div>
+      </FormKeys>
     </EnterThrough>
   );
 }

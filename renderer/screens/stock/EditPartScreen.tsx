@@ -5,6 +5,7 @@ import { type Part, partKinds } from '../../../app/stock/parts.contract.ts';
 import { Button } from '../../components/Button.tsx';
 import { Checkbox } from '../../components/Checkbox.tsx';
 import { EnterThrough } from '../../components/EnterThrough.tsx';
+import { FormKeys } from '../../components/FormKeys.tsx';
 import { FormSection } from '../../components/FormSection.tsx';
 import { Select } from '../../components/Select.tsx';
 import { TextField } from '../../components/TextField.tsx';
@@ -122,13 +123,13 @@ function PartForm({ part }: { part: Part | null }) {
           </div>
         </FormSection>
         <FamiliesEntry chosen={draft.familyIds} onChange={(familyIds) => change({ familyIds })} />
-        <div className={styles.keys}>
+        <FormKeys>
           <Button type="submit" kind="filled" keyHint="Enter" isPending={write.isPending}>
             {part ? 'Save' : 'Write it down'}
           </Button>
           <Button onPress={() => leave(partId)}>{part ? 'Leave it as it was' : 'Leave it'}</Button>
           {!isAtField(write.error) && <FailureSentence error={write.error} />}
-        </div>
+        </FormKeys>
       </EnterThrough>
     </div>
   );
