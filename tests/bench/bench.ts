@@ -6,6 +6,7 @@ import { benchJointly } from './joint-bench.ts';
 import { machine } from './measure.ts';
 import { benchNextSwaps } from './next-swaps-bench.ts';
 import { benchRebuilds } from './rebuilds-bench.ts';
+import { benchYears } from './years/years-bench.ts';
 
 /** Each prints its table and returns whether everything agreed. */
 const sections: Record<string, () => Promise<boolean>> = {
@@ -15,6 +16,7 @@ const sections: Record<string, () => Promise<boolean>> = {
   fleet: benchFleet,
   accept: benchAccept,
   comebacks: benchComebacks,
+  years: benchYears,
 };
 
 const asked = process.argv.slice(2);

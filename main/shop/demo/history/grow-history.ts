@@ -6,7 +6,7 @@ import { listStages } from '../../../jobs/stages.repository.ts';
 import { addFamily, getRevision, listFamilies, saveSheet } from '../../../specs/specs.service.ts';
 import { getSettings } from '../../shop.service.ts';
 import { FamilyOnFile } from './family-on-file.ts';
-import { familiesOf, type Planting, plant } from './plant.ts';
+import { familiesOf, type Planted, type Planting, plant } from './plant.ts';
 import { PlantedCounts } from './planted-counts.ts';
 import { writeHistory } from './write-history.ts';
 
@@ -16,11 +16,15 @@ export type GrownHistory = {
   readonly counts: PlantedCounts;
 };
 
-/** `people` are the three hands of the history, in order. A family that is on file keeps its sheet. */
+/**
+ * `people` are the three hands of the history, in order. A family that is on file keeps its sheet. `asWritten` may say
+ * more of a ticket than was planted.
+ */
 export async function growHistory(
   shop: OpenShop,
   planting: Planting,
   people: readonly [number, number, number],
+  asWritten: (planted: Planted) => Planted = (planted) => planted,
 ): Promise<GrownHistory> {
   const families = new Map<string, FamilyOnFile>();
   for (const { name, sheet } of familiesOf(planting.families)) {
@@ -37,8 +41,12 @@ export async function growHistory(
     nextNumber: await shop.read(nextNumber),
   };
   const counts = new PlantedCounts();
-  const rows = writeHistory(shop.file, plant(planting), desk, (planted) => counts.count(planted));
+  const rows = writeHistory(shop.file, altered(plant(planting), asWritten), desk, (planted) => counts.count(planted));
   return { rows, counts };
+}
+
+function* altered(history: Iterable<Planted>, asWritten: (planted: Planted) => Planted): Generator<Planted> {
+  for (const planted of history) yield asWritten(planted);
 }
 
 async function addWithSheet(

@@ -21,6 +21,8 @@ export type Planting = {
   readonly families: 'the first' | 'all';
   /** The last day the history knows; everything in it was delivered by then. */
   readonly until: string;
+  /** Over how many days the builds are spread; left out: as many as `spanOf` says. */
+  readonly over_days?: number;
 };
 
 export type Planted = {
@@ -49,8 +51,9 @@ export function* plant(planting: Planting): Generator<Planted> {
   const draw = drawsFrom(seed);
   const fates = drawsFrom(seed ^ 0x5bd1e995);
   const bench = new Bench(draw, planting);
-  const first = dayAfter(until, -spanOf(builds));
-  const lastOpened = spanOf(builds) - longestVisit_days;
+  const span = planting.over_days ?? spanOf(builds);
+  const first = dayAfter(until, -span);
+  const lastOpened = span - longestVisit_days;
   let key = 0;
   const waiting: Return[] = [];
   const back = function* (day: string): Generator<Planted> {
