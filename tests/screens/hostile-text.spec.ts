@@ -27,12 +27,21 @@ test('text written to be obeyed is shown as text on every page', async ({ page, 
     if (/Content Security Policy|Content-Security-Policy/.test(line.text()))
       trouble.push(`${page.url()}: ${line.text()}`);
   });
-  await page.goto(await book.start());
+  const address = await book.start();
+  const { origin } = new URL(address);
+  await page.goto(address);
   let shown = 0;
   for (const path of pages) {
-    await page.goto(new URL(`/#${path}`, page.url()).href);
-    await expect(page.getByRole('main')).not.toBeEmpty();
-    await page.waitForLoadState('networkidle');
+    // Loaded anew, so that what stands there is this page and not the one before; looked at once it stands still.
+    await page.goto('about:blank');
+    await page.goto(`${origin}/#${path}`);
+    const main = page.getByRole('main');
+    await expect(async () => {
+      const before = await main.textContent();
+      await page.waitForTimeout(150);
+      expect(before).not.toBe('');
+      expect(await main.textContent()).toBe(before);
+    }).toPass({ intervals: [50] });
     await expect(page.getByText('Something went wrong inside Thoubook.')).toHaveCount(0);
     const seen = await page.evaluate(() => ({
       hacked: 'hacked' in window,
@@ -43,7 +52,7 @@ test('text written to be obeyed is shown as text on every page', async ({ page, 
     if (seen.text.includes('<script>window.hacked=1</script>')) shown += 1;
   }
   expect(trouble).toEqual([]);
-  expect(shown).toBeGreaterThan(pages.length / 2);
+  expect(shown).toBeGreaterThan((2 / 3) * pages.length);
   const job = await callOn(page)('jobs.getJob', { jobId: 1 });
   expect(job.customer.name).toContain(hostile);
 });
