@@ -2,8 +2,10 @@
 import PDFDocument from 'pdfkit';
 import { margins, type Paper } from '../../app/papers/paper.ts';
 import type { Fonts } from './fonts.ts';
+import { openFont } from './shaped-font.ts';
 
 export type Face = keyof Fonts;
+const faces: readonly Face[] = ['regular', 'semibold', 'mono'];
 export type Element = PDFKit.PDFStructureElement;
 
 export type Sheet = {
@@ -24,12 +26,15 @@ export type About = Pick<Paper, 'language' | 'title' | 'author' | 'subject' | 'm
 /** In points. */
 export type PageSize = { readonly width: number; readonly height: number };
 
-/** A new tagged PDF with its first page open. The first font is given to the constructor: without one it loads Helvetica. */
+/**
+ * A new tagged PDF with its first page open. The first font is given to the constructor: without one it loads Helvetica.
+ * pdfkit takes an opened font wherever its type declarations know only names.
+ */
 export function openSheet(about: About, { width, height }: PageSize, fonts: Fonts): Sheet {
   const document = new PDFDocument({
     size: [width, height],
     margin: 0,
-    font: fonts.regular as string,
+    font: openFont(fonts.regular) as unknown as string,
     bufferPages: true,
     pdfVersion: '1.7',
     tagged: true,
@@ -44,7 +49,7 @@ export function openSheet(about: About, { width, height }: PageSize, fonts: Font
       CreationDate: new Date(about.madeAt),
     },
   });
-  for (const face of ['regular', 'semibold', 'mono'] as const) document.registerFont(face, fonts[face] as string);
+  for (const face of faces) document.registerFont(face, openFont(fonts[face]) as unknown as string);
   const root = document.struct('Document');
   document.addStructure(root);
   const bottom = height - margins.bottom - margins.foot;
