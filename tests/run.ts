@@ -3,8 +3,15 @@ import { spawnSync } from 'node:child_process';
 import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 
+/** One file of tests as the unit runner writes it down. */
+type TestFile = {
+  name: string;
+  message: string;
+  assertionResults: { status: string; fullName: string; failureMessages: string[] }[];
+};
 type Sum = { passed: number; failed: number; skipped: number };
 
+const failures: string[] = [];
 const root = join(import.meta.dirname, '..');
 const results = join(root, 'test-results');
 rmSync(results, { recursive: true, force: true });
@@ -25,6 +32,11 @@ function sumOfUnits(): Sum {
   const file = join(results, 'unit.json');
   if (!existsSync(file)) return { passed: 0, failed: 1, skipped: 0 };
   const report = JSON.parse(readFileSync(file, 'utf8'));
+  for (const { name, message, assertionResults } of report.testResults as TestFile[]) {
+    if (message) failures.push(`${name}\n${message}`);
+    for (const each of assertionResults)
+      if (each.status === 'failed') failures.push(`${name}\n${each.fullName}\n${each.failureMessages.join('\n')}`);
+  }
   // A file that does not even load holds no test, but has failed all the same.
   const unloaded = report.testResults.filter(
     (each: { status: string; assertionResults: unknown[] }) =>
@@ -58,5 +70,7 @@ const sums = [sumOfUnits(), sumOfScreens()];
 const total = (of: keyof Sum) => sums.reduce((sum, each) => sum + each[of], 0);
 // Types, format and the build count as one failure each time they fail, so that a red run never prints "0 failed".
 const failed = Math.max(total('failed'), isSound && isBuilt ? 0 : 1);
+// Said again where a reader of the last lines finds it: the screens alone print more than a screenful.
+for (const each of failures) console.log(`\nfailed: ${each.slice(0, 2_000)}`);
 console.log(`\n${total('passed')} passed, ${failed} failed, ${total('skipped')} skipped`);
 process.exit(failed === 0 ? 0 : 1);
