@@ -1,4 +1,5 @@
 // Spec sheets in and out of the file.
+import { sql } from 'kysely';
 import type { Limits, PlacementRule, SpecSheet } from '../../app/specs/spec-sheet.ts';
 import type { SavedCheck, SavedPack } from '../../app/specs/specs.contract.ts';
 import { clutchFiguresOf, deleteClutchFigures, insertClutchFigures } from '../clutch/clutch.repository.ts';
@@ -17,6 +18,42 @@ export function findFamilyNamed(reading: Reading, name: string) {
 
 export function listFamilies(reading: Reading) {
   return reading.selectFrom('families').selectAll().orderBy('name').execute();
+}
+
+/** Every family with how much its newest sheet holds, in the order of their names. */
+export function listFamiliesWithSheets(reading: Reading) {
+  return reading
+    .selectFrom('families')
+    .leftJoin('revisions', (join) =>
+      join.onRef('revisions.family_id', '=', 'families.family_id').on(({ eb, selectFrom }) =>
+        eb(
+          'revisions.number',
+          '=',
+          selectFrom('revisions as newer')
+            .whereRef('newer.family_id', '=', 'families.family_id')
+            .select((of) => of.fn.max('newer.number').as('number')),
+        ),
+      ),
+    )
+    .select(['families.family_id as familyId', 'families.name'])
+    .select(({ fn, exists, selectFrom }) => [
+      fn.coalesce('revisions.number', sql.lit(0)).as('revisionNumber'),
+      exists(selectFrom('jobs').select('job_id').whereRef('jobs.revision_id', '=', 'revisions.revision_id')).as(
+        'is_frozen',
+      ),
+      countOf('packs'),
+      countOf('checks'),
+      countOf('lists'),
+      countOf('pictures'),
+    ])
+    .orderBy('families.name')
+    .execute();
+
+  function countOf<T extends 'packs' | 'checks' | 'lists' | 'pictures'>(table: T) {
+    return sql<number>`(select count(*) from ${sql.table(table)} as counted where counted.revision_id = revisions.revision_id)`.as(
+      table,
+    );
+  }
 }
 
 export function newestRevision(reading: Reading, familyId: number) {

@@ -10,22 +10,8 @@ import { listPictures } from './pictures.repository.ts';
 import * as repository from './specs.repository.ts';
 
 export async function listFamilies(reading: Reading) {
-  const families = await repository.listFamilies(reading);
-  return Promise.all(
-    families.map(async ({ family_id, name }) => {
-      const revision = await repository.newestRevision(reading, family_id);
-      return {
-        familyId: family_id,
-        name,
-        revisionNumber: revision?.number ?? 0,
-        isFrozen: revision?.is_frozen === 1,
-        packs: revision ? (await repository.listPacks(reading, revision.revision_id)).length : 0,
-        checks: revision ? (await repository.listChecks(reading, revision.revision_id)).length : 0,
-        lists: revision ? (await listLists(reading, revision.revision_id)).length : 0,
-        pictures: revision ? (await listPictures(reading, revision.revision_id)).length : 0,
-      };
-    }),
-  );
+  const rows = await repository.listFamiliesWithSheets(reading);
+  return rows.map(({ is_frozen, ...family }) => ({ ...family, isFrozen: is_frozen === 1 }));
 }
 
 export async function getRevision(
