@@ -6,6 +6,7 @@ import { type Kysely, sql } from 'kysely';
 import { applicationId, migrations } from '../../migrations/index.ts';
 import type { Clock } from '../ports/clock.ts';
 import { backUp, backupFolderOf } from './back-up.ts';
+import { breathing } from './breathing.ts';
 import { openConnection, queriesOn } from './connection.ts';
 import { StorageError } from './errors.ts';
 import { migrate } from './migrate.ts';
@@ -110,7 +111,7 @@ function lend(connection: Sqlite.Database, database: Kysely<Tables>, clock: Cloc
     readApart: async (act) => {
       const apart = openConnection(connection.name, 'read');
       try {
-        return await inside(apart, queriesOn(apart), 'begin', act);
+        return await inside(apart, queriesOn(apart).withPlugin(breathing()), 'begin', act);
       } finally {
         apart.close();
       }

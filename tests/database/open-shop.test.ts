@@ -22,6 +22,23 @@ async function newShopFile(): Promise<string> {
   return file;
 }
 
+describe('a long read', () => {
+  test('lets the other windows in between its questions', async () => {
+    const shop = await openShop(await newShopFile(), 'read', tickingClock());
+    let turns = 0;
+    const others = setInterval(() => {
+      turns += 1;
+    });
+    const until = performance.now() + 100;
+    await shop.readApart(async (reading) => {
+      while (performance.now() < until) await reading.selectFrom('people').selectAll().execute();
+    });
+    clearInterval(others);
+    await shop.close();
+    expect(turns).toBeGreaterThan(0);
+  });
+});
+
 describe('a shop file is opened so that nothing written is lost', () => {
   test('the pragmas the book relies on still hold after a write', async () => {
     const file = join(temporaryFolder(), 'shop.thoubook');
