@@ -6,6 +6,7 @@ import type { FleetProgress } from '../../app/comebacks/fleet-progress.ts';
 import { Refused } from '../database/errors.ts';
 import type { OpenShop } from '../database/open-shop.ts';
 import type { FromFleetWorker, ToFleetWorker } from './fleet-messages.ts';
+import { resourceLimits } from './resource-limits.ts';
 
 // From source the worker is a TypeScript file beside this one; in the bundle it stands beside the entries.
 const script = new URL(import.meta.url.endsWith('.ts') ? './fleet.worker.ts' : './fleet.worker.js', import.meta.url);
@@ -67,7 +68,7 @@ export class FleetQuestions {
 
   #startOn(file: string): { readonly thread: Worker; readonly file: string } {
     void this.leave();
-    const thread = new Worker(script, { workerData: { file, wanted: this.#wanted } });
+    const thread = new Worker(script, { workerData: { file, wanted: this.#wanted }, resourceLimits });
     thread.on('message', (message: FromFleetWorker) => this.#hear(message));
     thread.on('error', (thrown) => this.#lose(thread, thrown));
     thread.on('exit', () => this.#lose(thread, new Error('the worker of the fleet stopped by itself')));

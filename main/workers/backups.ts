@@ -2,6 +2,7 @@
 import { Worker } from 'node:worker_threads';
 import { StorageError } from '../database/errors.ts';
 import type { BackupTask, BackupTaskDone } from './backups.worker.ts';
+import { resourceLimits } from './resource-limits.ts';
 
 const worker = new URL(
   import.meta.url.endsWith('.ts') ? './backups.worker.ts' : './backups.worker.js',
@@ -11,7 +12,7 @@ const worker = new URL(
 /** Carries a task out beside the event loop; what fails there with words is thrown here with the same words. */
 export function inBackupWorker<T extends BackupTask>(task: T): Promise<BackupTaskDone<T>> {
   return new Promise((done, failed) => {
-    const working = new Worker(worker, { workerData: task });
+    const working = new Worker(worker, { workerData: task, resourceLimits });
     working.once(
       'message',
       (reply: { ok: true; value: BackupTaskDone<T> } | { ok: false; code: string; message: string }) =>

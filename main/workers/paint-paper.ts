@@ -3,6 +3,7 @@
 import { Worker } from 'node:worker_threads';
 import type { LabelSheet } from '../../app/papers/labels.ts';
 import type { Paper } from '../../app/papers/paper.ts';
+import { resourceLimits } from './resource-limits.ts';
 
 // From source the worker is a TypeScript file beside this one; in the bundle it stands beside the entries.
 const script = new URL(
@@ -32,7 +33,7 @@ export function paintInWorker(paper: Paper | LabelSheet): Promise<Buffer> {
 }
 
 function startPainter() {
-  const thread = new Worker(script);
+  const thread = new Worker(script, { resourceLimits });
   const waiting = new Map<number, Waiting>();
   const lose = (thrown: unknown) => {
     if (painter?.thread === thread) painter = null;
