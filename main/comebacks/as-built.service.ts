@@ -5,7 +5,7 @@ import { standingTake } from '../../app/readings/standing-take.ts';
 import type { SavedCheck } from '../../app/specs/specs.contract.ts';
 import type { OpenShop } from '../database/open-shop.ts';
 import type { Reading, Writing } from '../database/tables.ts';
-import { type TakeOfJob, takesOfJobs } from '../readings/takes-of-jobs.repository.ts';
+import { type WholeTake, wholeTakesOfJobs } from '../readings/whole-takes.repository.ts';
 import { getSettings } from '../shop/shop.service.ts';
 import { listChecks } from '../specs/specs.repository.ts';
 import * as repository from './as-built.repository.ts';
@@ -43,7 +43,7 @@ export async function fillShelf(
 export async function reckonBuilds(writing: Writing, jobIds: readonly number[]): Promise<void> {
   if (jobIds.length === 0) return;
   const settings = await getSettings(writing);
-  const takes = Map.groupBy(await takesOfJobs(writing, jobIds), (take) => take.jobId);
+  const takes = Map.groupBy(await wholeTakesOfJobs(writing, jobIds), (take) => take.jobId);
   const jobs = await repository.revisionsOfJobs(writing, jobIds);
   const checks = await checksOfRevisions(writing, new Set(jobs.map((job) => job.revision_id)));
   const standing = jobs.map((job) => {
@@ -59,8 +59,7 @@ export async function reckonBuilds(writing: Writing, jobIds: readonly number[]):
     builds: standing.map(({ jobId, builder }) => ({ job_id: jobId, reckoning, builder })),
     checks: standing.flatMap(({ jobId, each }) =>
       each.map(({ check, take }) => {
-        const isHeld = take.notes.every(({ what }) => what !== 'will not hold air');
-        const { mean, min, max, expanded, verdict } = evaluateTake({ ...take, check, settings, willNotHold: !isHeld });
+        const { mean, min, max, expanded, verdict } = evaluateTake({ ...take, check, settings });
         return {
           job_id: jobId,
           check_id: check.checkId,
@@ -91,7 +90,7 @@ async function checksOfRevisions(
  * Who read most of the final takes, and of equally many whoever read the last; where there is no final take, of all.
  * null where nothing was read.
  */
-function builderOf(takes: readonly TakeOfJob[]): number | null {
+function builderOf(takes: readonly WholeTake[]): number | null {
   const read = takes.filter((take) => take.readings.length > 0);
   const final = read.filter((take) => take.phase === 'final');
   const counted = new Map<number, number>();

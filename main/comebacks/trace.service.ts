@@ -17,7 +17,7 @@ import type { Reading } from '../database/tables.ts';
 import { extentOf } from '../jobs/extent.repository.ts';
 import { listFindings } from '../jobs/findings.service.ts';
 import { getJobRow } from '../jobs/jobs.service.ts';
-import { takesOfJobs } from '../readings/takes-of-jobs.repository.ts';
+import { wholeTakesOfJobs } from '../readings/whole-takes.repository.ts';
 import { getSettings } from '../shop/shop.service.ts';
 import { listChecks } from '../specs/specs.repository.ts';
 import { reckonBuilds, reckoning } from './as-built.service.ts';
@@ -97,7 +97,7 @@ async function traceOf(reading: Reading, comebackId: number): Promise<Trace> {
 /** What the return ticket read before anything was done, each check by the take that counts. */
 async function readAsFound(reading: Reading, jobId: number, settings: Settings): Promise<ReadAsFound[]> {
   const job = await getJobRow(reading, jobId);
-  const takes = (await takesOfJobs(reading, [jobId])).filter(({ phase }) => phase === 'as found');
+  const takes = (await wholeTakesOfJobs(reading, [jobId])).filter(({ phase }) => phase === 'as found');
   const checks = checksWithin(await listChecks(reading, job.revision_id), await extentOf(reading, jobId));
   return checks.flatMap((check) => {
     const take = standingTake(
@@ -105,8 +105,7 @@ async function readAsFound(reading: Reading, jobId: number, settings: Settings):
       check,
     );
     if (!take) return [];
-    const willNotHold = take.notes.some(({ what }) => what === 'will not hold air');
-    const { mean, expanded } = evaluateTake({ ...take, check, settings, willNotHold });
+    const { mean, expanded } = evaluateTake({ ...take, check, settings });
     if (mean === null) return [];
     return [{ jobId, checkId: check.checkId, takeId: take.takeId, check, amount: mean, expanded }];
   });

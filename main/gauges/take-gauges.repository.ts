@@ -1,5 +1,6 @@
 // Which gauge read a take, in and out of the file.
 import type { ReadingMethod } from '../../app/specs/spec-sheet.ts';
+import { among } from '../database/among.ts';
 import type { Reading, Writing } from '../database/tables.ts';
 
 export async function insertGaugeOfTake(
@@ -18,15 +19,15 @@ export async function insertGaugeOfTake(
     .execute();
 }
 
-/** With the tag the gauge has now. */
-export function findGaugeOfTake(reading: Reading, takeId: number) {
+/** With the tag each gauge has now. */
+export function gaugesOfTakes(reading: Reading, takeIds: readonly number[]) {
   return reading
     .selectFrom('take_gauges')
     .innerJoin('gauges_as_known', 'gauges_as_known.gauge_id', 'take_gauges.gauge_id')
     .selectAll('take_gauges')
     .select('gauges_as_known.tag')
-    .where('take_id', '=', takeId)
-    .executeTakeFirst();
+    .where('take_id', 'in', among(takeIds))
+    .execute();
 }
 
 /** Of the newest take of this job that was read this way and names one still in use. */

@@ -5,7 +5,7 @@ import type { TouchedTake } from '../../app/gauges/touched.contract.ts';
 import { dayIn } from '../../app/jobs/calendar-days.ts';
 import { found, Refused } from '../database/errors.ts';
 import type { Reading } from '../database/tables.ts';
-import { takeHadItsGaugeErred } from '../readings/readings.service.ts';
+import { takesHadTheirGaugeErred } from '../readings/readings.service.ts';
 import { findCheckOfGauge, findGauge } from './register.repository.ts';
 import { checksOfGauge } from './register.service.ts';
 import { takesOfGauge } from './touched.repository.ts';
@@ -21,23 +21,24 @@ export async function listTouched(reading: Reading, timeZone: string, { gaugeChe
   const sinceOn = checks.slice(0, at).findLast((each) => each.isWithin)?.checkedOn ?? null;
   const untilOn = checks.slice(at + 1).find((each) => each.isWithin)?.checkedOn ?? null;
   const error = errorSpan(check.points.map((point) => point.error));
-  const takes: TouchedTake[] = [];
-  for (const row of await takesOfGauge(reading, gaugeId)) {
+  const rows = (await takesOfGauge(reading, gaugeId)).filter((row) => {
     const day = dayIn(row.started_at, timeZone);
-    if ((sinceOn !== null && day < sinceOn) || (untilOn !== null && day > untilOn)) continue;
-    takes.push(await touchedOf(reading, row, error));
-  }
+    return (sinceOn === null || day >= sinceOn) && (untilOn === null || day <= untilOn);
+  });
+  const takeIds = rows.map((row) => row.take_id);
+  const judged = await takesHadTheirGaugeErred(reading, takeIds, [error.low, error.high]);
+  const byTake = new Map(judged.map((each) => [each.take.takeId, each]));
+  const takes = rows.map((row) => touchedOf(row, byTake.get(row.take_id)!, error));
   const { tag, unit } = gauge;
   const quantity = quantityOf(gauge.kind);
   return { gaugeId, tag, quantity, unit, foundOn: check.checkedOn, sinceOn, untilOn, error, takes };
 }
 
-async function touchedOf(
-  reading: Reading,
+function touchedOf(
   row: Awaited<ReturnType<typeof takesOfGauge>>[number],
+  { take, check, words }: Awaited<ReturnType<typeof takesHadTheirGaugeErred>>[number],
   error: { low: number; high: number },
-): Promise<TouchedTake> {
-  const { take, check, words } = await takeHadItsGaugeErred(reading, row.take_id, [error.low, error.high]);
+): TouchedTake {
   const { mean, verdict } = take.evaluation;
   return {
     takeId: row.take_id,

@@ -2,6 +2,7 @@
 import type { NoteKind, Phase, Setup } from '../../app/readings/readings.contract.ts';
 import type { TypedReading } from '../../app/readings/typed-line.ts';
 import type { ReadingMethod } from '../../app/specs/spec-sheet.ts';
+import { among } from '../database/among.ts';
 import type { Reading, Writing } from '../database/tables.ts';
 import type { ReadingsTable, SetupsTable } from './readings.tables.ts';
 
@@ -9,15 +10,8 @@ export function findTake(reading: Reading, takeId: number) {
   return takes(reading).where('take_id', '=', takeId).executeTakeFirst();
 }
 
-export function listTakes(reading: Reading, jobId: number, checkId: number) {
-  return takes(reading).where('takes.job_id', '=', jobId).where('check_id', '=', checkId).orderBy('take_id').execute();
-}
-
-export function listTakesOfJob(reading: Reading, jobId: number) {
-  return takes(reading).where('takes.job_id', '=', jobId).orderBy('take_id').execute();
-}
-
-function takes(reading: Reading) {
+/** With who began them, and of which mock-up. */
+export function takes(reading: Reading) {
   return reading
     .selectFrom('takes')
     .innerJoin('people', 'people.person_id', 'takes.started_by')
@@ -90,6 +84,11 @@ export function rowOfSetup(setup: Setup) {
 export async function findSetup(reading: Reading, setupId: number): Promise<Setup | undefined> {
   const row = await reading.selectFrom('setups').selectAll().where('setup_id', '=', setupId).executeTakeFirst();
   return row && setupOfRow(row);
+}
+
+export async function setupsNumbered(reading: Reading, setupIds: readonly number[]): Promise<Map<number, Setup>> {
+  const rows = await reading.selectFrom('setups').selectAll().where('setup_id', 'in', among(setupIds)).execute();
+  return new Map(rows.map((row) => [row.setup_id, setupOfRow(row)]));
 }
 
 /** The setup card of the newest take of this check, or of the newest take of the job that has one. */
@@ -168,14 +167,11 @@ export function rowOfReading({ reading, ...row }: ReadingToKeep) {
 }
 
 export function findReading(reading: Reading, readingId: number) {
-  return readings(reading).where('readings.reading_id', '=', readingId).executeTakeFirst();
+  return readingsWithTheirHand(reading).where('readings.reading_id', '=', readingId).executeTakeFirst();
 }
 
-export function listReadings(reading: Reading, takeId: number) {
-  return readings(reading).where('readings.take_id', '=', takeId).orderBy('readings.reading_id').execute();
-}
-
-function readings(reading: Reading) {
+/** With who typed them, and what superseded them. */
+export function readingsWithTheirHand(reading: Reading) {
   return reading
     .selectFrom('readings')
     .innerJoin('people', 'people.person_id', 'readings.taken_by')
@@ -183,8 +179,6 @@ function readings(reading: Reading) {
     .selectAll('readings')
     .select(['people.initials', 'later.reading_id as superseded_by_id']);
 }
-
-export type ReadingRow = Awaited<ReturnType<typeof listReadings>>[number];
 
 /** The columns that hold what was typed. */
 export const typedColumns = [
@@ -228,15 +222,5 @@ export async function insertSpotNote(
   await writing
     .insertInto('spot_notes')
     .values({ take_id: note.takeId, spot: note.spot, what: note.what, noted_at: note.now, noted_by: note.by })
-    .execute();
-}
-
-export function listSpotNotes(reading: Reading, takeId: number) {
-  return reading
-    .selectFrom('spot_notes')
-    .innerJoin('people', 'people.person_id', 'spot_notes.noted_by')
-    .select(['spot', 'what', 'noted_at', 'initials'])
-    .where('take_id', '=', takeId)
-    .orderBy('spot_note_id')
     .execute();
 }

@@ -2,7 +2,7 @@
 
 import { movedLimits } from '../../app/gauges/moved-limits.ts';
 import type { HeardTrace } from '../../app/indicators/indicators.contract.ts';
-import { evaluateTake, type TakeToEvaluate } from '../../app/readings/evaluate-take.ts';
+import { evaluateTake } from '../../app/readings/evaluate-take.ts';
 import { lineField } from '../../app/readings/line-field.ts';
 import type { NoteKind, Phase, Setup, Take } from '../../app/readings/readings.contract.ts';
 import {
@@ -19,15 +19,23 @@ import type { SavedCheck } from '../../app/specs/specs.contract.ts';
 import { accepted, found, Refused } from '../database/errors.ts';
 import type { Reading, Writing } from '../database/tables.ts';
 import { gaugeAtHand } from '../gauges/register.service.ts';
-import { findGaugeOfTake, insertGaugeOfTake } from '../gauges/take-gauges.repository.ts';
+import { insertGaugeOfTake } from '../gauges/take-gauges.repository.ts';
 import { keepTrace } from '../indicators/indicators.service.ts';
 import { checkOfJobRow, getJobRow, jobAtBench, jobAtWork } from '../jobs/jobs.service.ts';
 import { newestMockUpId } from '../packs/packs.repository.ts';
 import { getSettings, personAtWork } from '../shop/shop.service.ts';
 import { findCheck } from '../specs/specs.repository.ts';
 import * as repository from './readings.repository.ts';
-import { getTakeFigures, insertTakeFigures } from './take-figures.repository.ts';
+import { insertTakeFigures } from './take-figures.repository.ts';
 import { figuresAtStart } from './take-figures.service.ts';
+import {
+  findWholeTake,
+  type ReadingRow,
+  type WholeTake,
+  wholeTakes,
+  wholeTakesOfCheck,
+  wholeTakesOfJobs,
+} from './whole-takes.repository.ts';
 
 export async function lastSetup(reading: Reading, input: { jobId: number; checkId: number }): Promise<Setup | null> {
   return (await repository.lastSetup(reading, input.jobId, input.checkId)) ?? null;
@@ -41,14 +49,14 @@ export async function listTakes(reading: Reading, input: { jobId: number; checkI
   const job = await getJobRow(reading, input.jobId);
   const check = await checkOfJobRow(reading, job, input.checkId);
   const settings = await getSettings(reading);
-  const rows = await repository.listTakes(reading, input.jobId, input.checkId);
-  return Promise.all(rows.map((row) => takeOfRow(reading, row, check, settings)));
+  const takes = await wholeTakesOfCheck(reading, input.jobId, input.checkId);
+  return takes.map((take) => takeOf(take, check, settings));
 }
 
 export async function getTake(reading: Reading, { takeId }: { takeId: number }): Promise<Take> {
-  const row = found(await repository.findTake(reading, takeId), 'take');
-  const check = found(await findCheck(reading, row.check_id), 'check');
-  return takeOfRow(reading, row, check, await getSettings(reading));
+  const take = found(await findWholeTake(reading, takeId), 'take');
+  const check = found(await findCheck(reading, take.checkId), 'check');
+  return takeOf(take, check, await getSettings(reading));
 }
 
 /** Every take of a job, by check, oldest first: what the ticket and the report stand on. */
@@ -59,9 +67,9 @@ export async function takesOfJob(
 ): Promise<Map<number, Take[]>> {
   const settings = await getSettings(reading);
   const takes = new Map<number, Take[]>(checks.map((check) => [check.checkId, []]));
-  for (const row of await repository.listTakesOfJob(reading, jobId)) {
-    const check = checks.find((each) => each.checkId === row.check_id);
-    if (check) takes.get(check.checkId)?.push(await takeOfRow(reading, row, check, settings));
+  for (const take of await wholeTakesOfJobs(reading, [jobId])) {
+    const check = checks.find((each) => each.checkId === take.checkId);
+    if (check) takes.get(check.checkId)?.push(takeOf(take, check, settings));
   }
   return takes;
 }
@@ -188,76 +196,50 @@ export async function noteAtSpot(
 }
 
 /**
- * A take as it stands, and the verdict it would have had, had its gauge read too much by each of `errors`, in base units
- * of its check.
+ * Takes as they stand, in the order they began, and the verdicts each would have had, had its gauge read too much by each
+ * of `errors`, in base units of its check.
  */
-export async function takeHadItsGaugeErred(reading: Reading, takeId: number, errors: readonly number[]) {
-  const row = found(await repository.findTake(reading, takeId), 'take');
-  const check = found(await findCheck(reading, row.check_id), 'check');
-  const { take, evaluated } = await knownTake(reading, row, check, await getSettings(reading));
-  const words = errors.map((error) => {
-    // Too much by so much is judged as it was read against limits moved by as much.
-    const moved = { ...check, limits: movedLimits(check.limits, error) };
-    return evaluateTake({ ...evaluated, check: moved }).verdict.word;
+export async function takesHadTheirGaugeErred(reading: Reading, takeIds: readonly number[], errors: readonly number[]) {
+  const settings = await getSettings(reading);
+  const takes = await wholeTakes(reading, takeIds);
+  const checks = new Map<number, SavedCheck>();
+  for (const checkId of new Set(takes.map((take) => take.checkId))) {
+    checks.set(checkId, found(await findCheck(reading, checkId), 'check'));
+  }
+  return takes.map((take) => {
+    const check = checks.get(take.checkId)!;
+    const words = errors.map((error) => {
+      // Too much by so much is judged as it was read against limits moved by as much.
+      const moved = { ...check, limits: movedLimits(check.limits, error) };
+      return evaluateTake({ ...take, check: moved, settings }).verdict.word;
+    });
+    return { take: takeOf(take, check, settings), check, words };
   });
-  return { take, check, words };
 }
 
-async function takeOfRow(
-  reading: Reading,
-  row: repository.TakeRow,
-  check: SavedCheck,
-  settings: Settings,
-): Promise<Take> {
-  return (await knownTake(reading, row, check, settings)).take;
-}
-
-/** The take, and what its evaluation was made of. */
-async function knownTake(
-  reading: Reading,
-  row: repository.TakeRow,
-  check: SavedCheck,
-  settings: Settings,
-): Promise<{ take: Take; evaluated: TakeToEvaluate }> {
-  const setup = row.setup_id === null ? null : ((await repository.findSetup(reading, row.setup_id)) ?? null);
-  const gauge = await findGaugeOfTake(reading, row.take_id);
-  const rows = await repository.listReadings(reading, row.take_id);
-  const notes = await repository.listSpotNotes(reading, row.take_id);
-  const field = lineField(check, row.method, setup, settings);
-  const lines = rows.map((line) => ({ line, typed: repository.typedReadingOf(line) }));
-  const standing = lines.filter(({ line }) => line.superseded_by_id === null);
-  const evaluated: TakeToEvaluate = {
-    check,
-    method: row.method,
-    setup,
-    figures: await getTakeFigures(reading, row.take_id),
-    settings,
-    by: row.initials,
-    readings: standing.map(({ line, typed }) => ({ spot: line.spot, reading: typed })),
-    willNotHold: notes.some((note) => note.what === 'will not hold air'),
+function takeOf(take: WholeTake, check: SavedCheck, settings: Settings): Take {
+  const field = lineField(check, take.method, take.setup, settings);
+  return {
+    takeId: take.takeId,
+    jobId: take.jobId,
+    checkId: take.checkId,
+    phase: take.phase,
+    mode: take.mode,
+    method: take.method,
+    mockUpNumber: take.phase === 'as found' && check.packId !== null ? 0 : take.mockUpNumber,
+    note: take.note,
+    setup: take.setup,
+    gauge: take.gauge,
+    startedAt: take.startedAt,
+    by: take.by,
+    readings: take.lines.map(({ row, reading }) => readingOf(row, reading, field)),
+    notes: [...take.notes],
+    evaluation: evaluateTake({ ...take, check, settings }),
   };
-  const take: Take = {
-    takeId: row.take_id,
-    jobId: row.job_id,
-    checkId: row.check_id,
-    phase: row.phase,
-    mode: row.mode,
-    method: row.method,
-    mockUpNumber: row.phase === 'as found' && check.packId !== null ? 0 : row.mock_up_number,
-    note: row.note,
-    setup,
-    gauge: gauge ? { gaugeId: gauge.gauge_id, tag: gauge.tag } : null,
-    startedAt: row.started_at,
-    by: row.initials,
-    readings: lines.map(({ line, typed }) => readingOf(line, typed, field)),
-    notes: notes.map((note) => ({ spot: note.spot, what: note.what, at: note.noted_at, by: note.initials })),
-    evaluation: evaluateTake(evaluated),
-  };
-  return { take, evaluated };
 }
 
 function readingOf(
-  line: repository.ReadingRow,
+  line: ReadingRow,
   typed: TypedReading,
   field: Pick<LineField, 'quantity' | 'unit' | 'decimalMark'>,
 ): Take['readings'][number] {

@@ -2,7 +2,6 @@
 import type { OwnRead, PairableTake } from '../../app/readings/own-reads.ts';
 import type { PooledMethod, TakeFigures } from '../../app/readings/take-figures.ts';
 import type { Reading, Writing } from '../database/tables.ts';
-import { findGaugeOfTake } from '../gauges/take-gauges.repository.ts';
 import { typedColumns, typedReadingOf } from './readings.repository.ts';
 import type { TakeFiguresTable } from './readings.tables.ts';
 
@@ -38,17 +37,6 @@ export function rowOfFigures(takeId: number, figures: TakeFigures) {
     feeler_bias_nm: feeler?.bias?.value ?? null,
     feeler_bias_standard_uncertainty_nm: feeler?.bias?.standardUncertainty ?? null,
   };
-}
-
-/** Every take has its figures since the moment it began. */
-export async function getTakeFigures(reading: Reading, takeId: number): Promise<TakeFigures> {
-  const gauge = await findGaugeOfTake(reading, takeId);
-  const row = await reading
-    .selectFrom('take_figures')
-    .selectAll()
-    .where('take_id', '=', takeId)
-    .executeTakeFirstOrThrow();
-  return figuresOfRow(row, gauge);
 }
 
 export function figuresOfRow(
