@@ -1,6 +1,8 @@
 // Clutch figures of packs and loads of jobs, in and out of the file.
 import type { ClutchFigures, ClutchLoad } from '../../app/clutch/clutch.contract.ts';
+import { among } from '../database/among.ts';
 import type { Reading, Writing } from '../database/tables.ts';
+import type { ClutchFiguresTable } from './clutch.tables.ts';
 
 export async function insertClutchFigures(
   writing: Writing,
@@ -37,9 +39,16 @@ export async function deleteClutchFigures(writing: Writing, revisionId: number):
   await writing.deleteFrom('clutch_figures').where('pack_id', 'in', packIds).execute();
 }
 
-export async function clutchFiguresOf(reading: Reading, packId: number): Promise<ClutchFigures | null> {
-  const row = await reading.selectFrom('clutch_figures').selectAll().where('pack_id', '=', packId).executeTakeFirst();
-  if (!row) return null;
+/** By pack; a pack without figures is left out. */
+export async function clutchFiguresOfPacks(
+  reading: Reading,
+  packIds: readonly number[],
+): Promise<Map<number, ClutchFigures>> {
+  const rows = await reading.selectFrom('clutch_figures').selectAll().where('pack_id', 'in', among(packIds)).execute();
+  return new Map(rows.map((row) => [row.pack_id, figuresOfRow(row)]));
+}
+
+function figuresOfRow(row: ClutchFiguresTable): ClutchFigures {
   return {
     pistonOutside_nm: row.piston_outside_nm,
     pistonInside_nm: row.piston_inside_nm,

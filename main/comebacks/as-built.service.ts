@@ -7,7 +7,7 @@ import type { OpenShop } from '../database/open-shop.ts';
 import type { Reading, Writing } from '../database/tables.ts';
 import { type WholeTake, wholeTakesOfJobs } from '../readings/whole-takes.repository.ts';
 import { getSettings } from '../shop/shop.service.ts';
-import { listChecks } from '../specs/specs.repository.ts';
+import { listChecks } from '../specs/checks-of-sheets.repository.ts';
 import * as repository from './as-built.repository.ts';
 
 /** Raised whenever the same readings would be reckoned to other figures; what an earlier one filled is done anew. */

@@ -5,8 +5,8 @@ import { standingOfLine } from '../../app/jobs/list-answers.ts';
 import { writeDay } from '../../app/papers/dates.ts';
 import type { Reading } from '../database/tables.ts';
 import { answerOfRow } from '../jobs/lists.repository.ts';
+import { listChecks } from '../specs/checks-of-sheets.repository.ts';
 import { listLists } from '../specs/lists.repository.ts';
-import { listChecks } from '../specs/specs.repository.ts';
 import * as repository from './trace.repository.ts';
 
 /**

@@ -19,7 +19,7 @@ import { listFindings } from '../jobs/findings.service.ts';
 import { getJobRow } from '../jobs/jobs.service.ts';
 import { wholeTakesOfJobs } from '../readings/whole-takes.repository.ts';
 import { getSettings } from '../shop/shop.service.ts';
-import { listChecks } from '../specs/specs.repository.ts';
+import { listChecks } from '../specs/checks-of-sheets.repository.ts';
 import { reckonBuilds, reckoning } from './as-built.service.ts';
 import { recordedBuilds } from './recorded-builds.service.ts';
 import * as repository from './trace.repository.ts';

@@ -12,7 +12,7 @@ import type { Reading, Writing } from '../database/tables.ts';
 import { getTake } from '../readings/readings.service.ts';
 import { readsOfTakes } from '../readings/take-figures.repository.ts';
 import { getSettings, personAtWork } from '../shop/shop.service.ts';
-import { findCheck } from '../specs/specs.repository.ts';
+import { findCheck } from '../specs/checks-of-sheets.repository.ts';
 import * as repository from './agreement.repository.ts';
 
 type PairedMethod = (typeof pairedMethods)[number];

@@ -25,7 +25,7 @@ import type { Reading } from '../database/tables.ts';
 import { listTraces } from '../indicators/indicators.service.ts';
 import { getPack } from '../packs/packs.service.ts';
 import { picturesForReport } from '../photos/photos.service.ts';
-import { listTakes } from '../readings/readings.service.ts';
+import { takesOfJob } from '../readings/readings.service.ts';
 import { getSettings } from '../shop/shop.service.ts';
 import { paintInWorker } from '../workers/paint-paper.ts';
 import { getDelivery } from './delivery.service.ts';
@@ -55,9 +55,7 @@ async function factsOf(
 ): Promise<Omit<BuildReportFacts, 'photos' | 'onPictures'>> {
   const settings = await getSettings(reading);
   const job = await getJob(reading, input);
-  const takes = new Map<number, Take[]>();
-  for (const check of job.checks)
-    takes.set(check.checkId, await listTakes(reading, { ...input, checkId: check.checkId }));
+  const takes = await takesOfJob(reading, input.jobId, job.checks);
   const packs = await Promise.all(job.packs.map(({ packId }) => getPack(reading, { ...input, packId })));
   const clutches = new Map<number, readonly string[]>();
   for (const { packId } of packs) {

@@ -5,7 +5,7 @@ import type { Take } from '../../app/readings/readings.contract.ts';
 import { standingTake } from '../../app/readings/standing-take.ts';
 import type { Reading } from '../database/tables.ts';
 import { takesOfJob } from '../readings/readings.service.ts';
-import { listChecks } from '../specs/specs.repository.ts';
+import { listChecks } from '../specs/checks-of-sheets.repository.ts';
 import { extentOf } from './extent.repository.ts';
 import { listOverrides } from './jobs.repository.ts';
 

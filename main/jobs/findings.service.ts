@@ -8,7 +8,7 @@ import { accepted, found, Refused } from '../database/errors.ts';
 import type { Reading, Writing } from '../database/tables.ts';
 import { listPhotos } from '../photos/photos.service.ts';
 import { getSettings, personAtWork } from '../shop/shop.service.ts';
-import { listPacks } from '../specs/specs.repository.ts';
+import { listPacks } from '../specs/packs-of-sheets.repository.ts';
 import { findLine, listLines } from './estimate.repository.ts';
 import * as repository from './findings.repository.ts';
 import { checkOfJobRow, getJobRow, jobAtBench, jobAtWork } from './jobs.service.ts';

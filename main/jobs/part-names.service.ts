@@ -2,7 +2,7 @@
 import type { SuggestedPart } from '../../app/jobs/findings.contract.ts';
 import { slotName } from '../../app/packs/slot-name.ts';
 import type { Reading } from '../database/tables.ts';
-import { listPacks } from '../specs/specs.repository.ts';
+import { listPacks } from '../specs/packs-of-sheets.repository.ts';
 import { listParts } from '../stock/parts.repository.ts';
 import { listPartsFoundBefore } from './findings.repository.ts';
 import { getJobRow } from './jobs.service.ts';

@@ -9,7 +9,8 @@ import type { Reading } from '../database/tables.ts';
 import { getJobRow } from '../jobs/jobs.service.ts';
 import { listTakes } from '../readings/readings.service.ts';
 import { getSettings } from '../shop/shop.service.ts';
-import { findPack, listChecks } from '../specs/specs.repository.ts';
+import { listChecks } from '../specs/checks-of-sheets.repository.ts';
+import { findPack } from '../specs/packs-of-sheets.repository.ts';
 import * as repository from './packs.repository.ts';
 
 export type MockUpAtHand = {

@@ -10,7 +10,7 @@ import type { Reading } from '../database/tables.ts';
 import type { CsvSheet } from '../exports/csv-sheet.ts';
 import { exportedUnits, figuresWith } from '../exports/figures.ts';
 import { getSettings } from '../shop/shop.service.ts';
-import { listChecks } from '../specs/specs.repository.ts';
+import { listChecks } from '../specs/checks-of-sheets.repository.ts';
 import { typedReadingOf } from './readings.repository.ts';
 import { takesOfJob } from './readings.service.ts';
 import { streamReadings } from './readings-export.repository.ts';

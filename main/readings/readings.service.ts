@@ -24,7 +24,7 @@ import { keepTrace } from '../indicators/indicators.service.ts';
 import { checkOfJobRow, getJobRow, jobAtBench, jobAtWork } from '../jobs/jobs.service.ts';
 import { newestMockUpId } from '../packs/packs.repository.ts';
 import { getSettings, personAtWork } from '../shop/shop.service.ts';
-import { findCheck } from '../specs/specs.repository.ts';
+import { findCheck, findChecks } from '../specs/checks-of-sheets.repository.ts';
 import * as repository from './readings.repository.ts';
 import { insertTakeFigures } from './take-figures.repository.ts';
 import { figuresAtStart } from './take-figures.service.ts';
@@ -202,10 +202,8 @@ export async function noteAtSpot(
 export async function takesHadTheirGaugeErred(reading: Reading, takeIds: readonly number[], errors: readonly number[]) {
   const settings = await getSettings(reading);
   const takes = await wholeTakes(reading, takeIds);
-  const checks = new Map<number, SavedCheck>();
-  for (const checkId of new Set(takes.map((take) => take.checkId))) {
-    checks.set(checkId, found(await findCheck(reading, checkId), 'check'));
-  }
+  const known = await findChecks(reading, [...new Set(takes.map((take) => take.checkId))]);
+  const checks = new Map(known.map((check) => [check.checkId, check]));
   return takes.map((take) => {
     const check = checks.get(take.checkId)!;
     const words = errors.map((error) => {

@@ -5,7 +5,9 @@ import type { Revision } from '../../app/specs/specs.contract.ts';
 import { accepted, found, Refused } from '../database/errors.ts';
 import type { Reading, Writing } from '../database/tables.ts';
 import { personAtWork } from '../shop/shop.service.ts';
+import { listChecks } from './checks-of-sheets.repository.ts';
 import { listLists } from './lists.repository.ts';
+import { listPacks } from './packs-of-sheets.repository.ts';
 import { listPictures } from './pictures.repository.ts';
 import * as repository from './specs.repository.ts';
 
@@ -32,8 +34,8 @@ export async function getRevision(
     sourceNote: revision.source_note,
     savedAt: revision.saved_at,
     savedBy: revision.initials,
-    packs: await repository.listPacks(reading, revision.revision_id),
-    checks: await repository.listChecks(reading, revision.revision_id),
+    packs: await listPacks(reading, revision.revision_id),
+    checks: await listChecks(reading, revision.revision_id),
     lists: await listLists(reading, revision.revision_id),
     pictures: await listPictures(reading, revision.revision_id),
   };
