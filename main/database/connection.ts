@@ -1,6 +1,6 @@
 // One connection to one SQLite file, with the pragmas this book relies on, read back and asserted on every open.
 import Sqlite from 'better-sqlite3';
-import { Kysely, SqliteAdapter, SqliteDialect } from 'kysely';
+import { Kysely, SqliteAdapter, type SqliteDatabase, SqliteDialect, type SqliteStatement } from 'kysely';
 import { StorageError } from './errors.ts';
 import type { Tables } from './tables.ts';
 
@@ -59,6 +59,23 @@ export function assertPragmas(connection: Sqlite.Database): void {
   }
 }
 
+/** The book asks some four hundred different things; a list of ids goes in as one parameter. */
+const mostStatements = 500;
+
+/** Typed queries on a connection. What was asked before is not compiled again: that took as long as answering it. */
 export function queriesOn(connection: Sqlite.Database): Kysely<Tables> {
-  return new Kysely<Tables>({ dialect: new TransactionalSqliteDialect({ database: connection }) });
+  const compiled = new Map<string, Sqlite.Statement<unknown[], unknown>>();
+  const database: SqliteDatabase = {
+    prepare: (text) => {
+      const known = compiled.get(text);
+      // One that is being gone through row by row cannot answer somebody else meanwhile.
+      if (known !== undefined && !known.busy) return known as unknown as SqliteStatement;
+      const statement = connection.prepare<unknown[], unknown>(text);
+      if (compiled.size >= mostStatements) compiled.clear();
+      compiled.set(text, statement);
+      return statement as unknown as SqliteStatement;
+    },
+    close: () => connection.close(),
+  };
+  return new Kysely<Tables>({ dialect: new TransactionalSqliteDialect({ database }) });
 }

@@ -52,13 +52,12 @@ export async function openShop(
   }
   const connection = openConnection(file, mode);
   try {
-    const database = queriesOn(connection);
     if (mode === 'write' && schema < newestSchema) {
       if (schema > 0) await backUp(connection, backupFolderOf(file), clock(), { isPinned: true });
-      await migrate(database, history);
+      await migrate(queriesOn(connection), history);
     }
     assertSound(connection);
-    return lend(connection, database, clock);
+    return lend(connection, queriesOn(connection), clock);
   } catch (thrown) {
     connection.close();
     throw thrown;
