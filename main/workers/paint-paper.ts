@@ -1,5 +1,5 @@
-// Asks a worker for the PDF of a paper or of labels, so that the window goes on while it is painted. The worker is kept:
-// it has the fonts open and knows the words of earlier papers.
+// Asks a worker for the PDF of a paper or of labels, so that the window goes on while it is painted. The worker is kept
+// for a while: it has the fonts open and knows the words of earlier papers.
 import { Worker } from 'node:worker_threads';
 import type { LabelSheet } from '../../app/papers/labels.ts';
 import type { Paper } from '../../app/papers/paper.ts';
@@ -11,44 +11,70 @@ const script = new URL(
   import.meta.url,
 );
 
+/** Papers come in bunches; between them, open fonts and known words would hold a hundred megabytes. */
+const idleUntil_ms = 60_000;
+
 export type ToPaint = { readonly order: number; readonly paper: Paper | LabelSheet };
 export type Painted = { readonly order: number } & ({ readonly bytes: Uint8Array } | { readonly failure: Error });
 
-type Waiting = { readonly painted: (bytes: Buffer) => void; readonly failed: (thrown: unknown) => void };
+class Painter {
+  readonly #thread = new Worker(script, { resourceLimits });
+  readonly #waiting = new Map<number, { painted: (bytes: Buffer) => void; failed: (thrown: unknown) => void }>();
+  readonly #left: () => void;
+  #orders = 0;
+  #leaving: NodeJS.Timeout | undefined;
 
-let painter: { readonly thread: Worker; readonly waiting: Map<number, Waiting> } | null = null;
-let orders = 0;
+  /** `left` is called when it takes no more orders. */
+  constructor(left: () => void) {
+    this.#left = left;
+    this.#thread.on('message', (done: Painted) => this.#hand(done));
+    this.#thread.on('error', (thrown) => this.#leave(thrown));
+    this.#thread.on('exit', () => this.#leave(new Error('the painter stopped before it was done')));
+  }
+
+  paint(paper: Paper | LabelSheet): Promise<Buffer> {
+    clearTimeout(this.#leaving);
+    this.#orders += 1;
+    const message: ToPaint = { order: this.#orders, paper };
+    return new Promise((painted, failed) => {
+      this.#waiting.set(message.order, { painted, failed });
+      this.#thread.ref();
+      this.#thread.postMessage(message);
+    });
+  }
+
+  #hand(done: Painted): void {
+    const asked = this.#waiting.get(done.order);
+    this.#waiting.delete(done.order);
+    if ('bytes' in done) asked?.painted(Buffer.from(done.bytes));
+    else asked?.failed(done.failure);
+    if (this.#waiting.size > 0) return;
+    // An idle painter keeps nobody from leaving.
+    this.#thread.unref();
+    this.#leaving = setTimeout(() => {
+      this.#left();
+      void this.#thread.terminate();
+    }, idleUntil_ms).unref();
+  }
+
+  #leave(why: unknown): void {
+    this.#left();
+    for (const { failed } of this.#waiting.values()) failed(why);
+    this.#waiting.clear();
+  }
+}
+
+let painter: Painter | null = null;
 
 /** The bytes of a tagged PDF with its fonts embedded. */
 export function paintInWorker(paper: Paper | LabelSheet): Promise<Buffer> {
-  painter ??= startPainter();
-  const { thread, waiting } = painter;
-  orders += 1;
-  const message: ToPaint = { order: orders, paper };
-  return new Promise((painted, failed) => {
-    waiting.set(message.order, { painted, failed });
-    thread.ref();
-    thread.postMessage(message);
-  });
+  painter ??= hire();
+  return painter.paint(paper);
 }
 
-function startPainter() {
-  const thread = new Worker(script, { resourceLimits });
-  const waiting = new Map<number, Waiting>();
-  const lose = (thrown: unknown) => {
-    if (painter?.thread === thread) painter = null;
-    for (const { failed } of waiting.values()) failed(thrown);
-    waiting.clear();
-  };
-  thread.on('message', (done: Painted) => {
-    const asked = waiting.get(done.order);
-    waiting.delete(done.order);
-    // An idle painter keeps nobody from leaving.
-    if (waiting.size === 0) thread.unref();
-    if ('bytes' in done) asked?.painted(Buffer.from(done.bytes));
-    else asked?.failed(done.failure);
+function hire(): Painter {
+  const hired = new Painter(() => {
+    if (painter === hired) painter = null;
   });
-  thread.on('error', lose);
-  thread.on('exit', () => lose(new Error('the painter stopped before it was done')));
-  return { thread, waiting };
+  return hired;
 }
