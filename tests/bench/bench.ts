@@ -5,6 +5,7 @@ import { benchFleet } from './fleet-bench.ts';
 import { benchJointly } from './joint-bench.ts';
 import { machine } from './measure.ts';
 import { benchNextSwaps } from './next-swaps-bench.ts';
+import { benchPapers } from './papers-bench.ts';
 import { benchRebuilds } from './rebuilds-bench.ts';
 import { benchYears } from './years/years-bench.ts';
 
@@ -16,6 +17,7 @@ const sections: Record<string, () => Promise<boolean>> = {
   fleet: benchFleet,
   accept: benchAccept,
   comebacks: benchComebacks,
+  papers: benchPapers,
   years: benchYears,
 };
 
