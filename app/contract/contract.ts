@@ -1,5 +1,6 @@
 // What the renderer may ask of main, and nothing else. Each room brings its own methods; this file only joins them.
 import type { z } from 'zod';
+import { aboutContract } from '../about/about.contract.ts';
 import { backupsContract } from '../backups/backups.contract.ts';
 import { clutchContract } from '../clutch/clutch.contract.ts';
 import { comebacksContract } from '../comebacks/comebacks.contract.ts';
@@ -32,6 +33,7 @@ export const contract = {
   ...clutchContract,
   ...comebacksContract,
   ...updatesContract,
+  ...aboutContract,
 } as const;
 
 export type Contract = typeof contract;

@@ -1,5 +1,6 @@
 // Every method of the contract and who answers it. The type holds that none is missing.
 import type { MethodName, Output, ParsedInput } from '../../app/contract/contract.ts';
+import { aboutHandlers } from '../about/about.handlers.ts';
 import { backupsHandlers } from '../backups/backups.handlers.ts';
 import { clutchHandlers } from '../clutch/clutch.handlers.ts';
 import { comebacksHandlers } from '../comebacks/comebacks.handlers.ts';
@@ -33,4 +34,5 @@ export const handlers: { [M in MethodName]: (desk: Desk, input: ParsedInput<M>) 
   ...clutchHandlers,
   ...comebacksHandlers,
   ...updatesHandlers,
+  ...aboutHandlers,
 };

@@ -1,11 +1,12 @@
 // What is open on this desk: the shop's own file or the demo's, never both. Both shells hold one desk.
-import { appendFileSync, existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { Refused, type StorageError, storageErrorOf } from '../database/errors.ts';
 import { type OpenShop, openShop } from '../database/open-shop.ts';
 import { LiveLines } from '../indicators/live-lines.service.ts';
 import type { Clock } from '../ports/clock.ts';
 import { writeWhole } from '../ports/disk.ts';
+import { appendToLog } from '../ports/log-file.ts';
 import { FleetQuestions } from '../workers/ask-fleet.ts';
 
 const ownFile = 'shop.thoubook';
@@ -165,6 +166,10 @@ export class Desk {
     for (const listener of this.#listeners) listener();
   }
 
+  faultLog(): string {
+    return join(this.folder, 'faults.log');
+  }
+
   /** Writes a bug down beside the shop file and answers the number a person can quote. */
   logFault(where: string, thrown: unknown): string {
     this.#faults += 1;
@@ -173,7 +178,7 @@ export class Desk {
     const what = thrown instanceof Error ? (thrown.stack ?? thrown.message) : String(thrown);
     const entry = `${id} ${where}\n${what}\n`;
     try {
-      appendFileSync(join(this.folder, 'faults.log'), entry);
+      appendToLog(this.faultLog(), entry);
     } catch {
       // The disk may be what failed; the entry then goes to the terminal alone.
     }

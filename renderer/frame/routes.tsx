@@ -1,6 +1,7 @@
 // Which address shows which screen: every room brings its own.
 import { createHashHistory, createRoute, createRouter, redirect } from '@tanstack/react-router';
 import { EmptyState } from '../components/EmptyState.tsx';
+import { aboutRoutes } from '../screens/about/routes.tsx';
 import { benchRoutes } from '../screens/bench/routes.tsx';
 import { clutchRoutes } from '../screens/clutch/routes.tsx';
 import { comebacksRoutes } from '../screens/comebacks/routes.tsx';
@@ -24,6 +25,7 @@ const home = createRoute({
 export const router = createRouter({
   routeTree: root.addChildren([
     home,
+    ...aboutRoutes,
     ...benchRoutes,
     ...clutchRoutes,
     ...comebacksRoutes,

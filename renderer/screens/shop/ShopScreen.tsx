@@ -1,6 +1,7 @@
 // The shop: its people, what it has set, where its book lies.
 import { FormSection } from '../../components/FormSection.tsx';
 import { RadioGroup } from '../../components/RadioGroup.tsx';
+import { LinkKey } from '../../frame/LinkKey.tsx';
 import { useOpenShop } from '../../frame/open-shop.ts';
 import { PageHead } from '../../frame/PageHead.tsx';
 import { keepTheme, useTheme } from '../../frame/theme.ts';
@@ -92,6 +93,12 @@ export function ShopScreen() {
         <Light />
       </FormSection>
       <Updates />
+      <FormSection
+        title="About Thoubook"
+        about="What it is made of, whose licences it keeps, and what helps when something is wrong."
+      >
+        <LinkKey to="/about">About and diagnostics</LinkKey>
+      </FormSection>
     </>
   );
 }

@@ -1,6 +1,7 @@
 // Every question of the contract with real inputs out of a file, thirty times with different ones.
 import type Sqlite from 'better-sqlite3';
 import { type Contract, contract, type Input, type MethodName } from '../../../app/contract/contract.ts';
+import packageJson from '../../../package.json' with { type: 'json' };
 import { answerOf, type YearsHost } from './years-host.ts';
 
 export type ReadMethod = { [M in MethodName]: Contract[M]['kind'] extends 'read' ? M : never }[MethodName];
@@ -14,6 +15,7 @@ export const longActs: Partial<Record<ReadMethod, number>> = {
   'jobs.exportJob': 5,
 };
 
+const zodVersion = packageJson.devDependencies.zod;
 const words = ['pickup', 'slip', '7', 'kx3', 'brandvold', 'wq7-1', 'reverse', 'FB-', 'converter friday', 'van tow'];
 
 /** Inputs for every question; the compiler holds that none is left out. */
@@ -91,6 +93,9 @@ export function inputsFrom(file: Sqlite.Database, folder: string): Inputs {
     'backups.getBackups': nothing,
     'backups.rehearse': () => ({ file: '' }),
     'updates.getUpdates': nothing,
+    'about.getAbout': nothing,
+    'about.getLicence': () => ({ name: 'zod', version: zodVersion }),
+    'about.writeDiagnostics': nothing,
     'customers.findCustomers': text,
     'units.findUnits': text,
     'specs.listSmallJobs': (turn) => ({ familyId: family(turn) }),
