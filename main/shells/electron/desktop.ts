@@ -7,6 +7,7 @@ import { storageErrorOf } from '../../database/errors.ts';
 import { systemClock } from '../../ports/clock.ts';
 import { Desk } from '../../shop/desk.ts';
 import { keepLooking, offerUpdates } from '../../updates/updates.service.ts';
+import { endWithWords } from '../last-words.ts';
 import { answerCalls } from './answer-calls.ts';
 import { finishBeforeTheEnd } from './finish-before-the-end.ts';
 import { denyWhatWindowsAskFor, keepOffTheNetwork } from './lock-down.ts';
@@ -56,6 +57,7 @@ async function open(folder: string, rendererFolder: string): Promise<void> {
   keepOffTheNetwork();
   serveRenderer(rendererFolder);
   const desk = await Desk.at(folder, systemClock);
+  endWithWords(desk, (words) => dialog.showErrorBox('Thoubook', words));
   const calls = answerCalls(desk);
   const source = await findUpdateSource();
   const updates = source && offerUpdates(desk, source);

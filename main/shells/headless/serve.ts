@@ -5,10 +5,12 @@ import { delimiter, join } from 'node:path';
 import { keepBackups } from '../../backups/backup-keeper.ts';
 import { systemClock } from '../../ports/clock.ts';
 import { Desk } from '../../shop/desk.ts';
+import { endWithWords } from '../last-words.ts';
 import { shopFolder } from '../shop-folder.ts';
 import { startHost } from './host.ts';
 
 const desk = await Desk.at(shopFolder(), systemClock);
+endWithWords(desk, console.log);
 const renderer = join(import.meta.dirname, '../renderer');
 // A browser keeps what was typed but not yet entered by the port, so the port stays the same from day to day.
 const usualPort = Number(process.env.THOUBOOK_PORT ?? 48_237);
