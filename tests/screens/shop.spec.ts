@@ -166,3 +166,18 @@ test.describe('in the shop', () => {
     await expectNoAxeComplaints(page);
   });
 });
+
+test('what the program is made of is read in place, and diagnostics are written, by the keyboard alone', async ({
+  page,
+  book,
+}) => {
+  await page.getByRole('link', { name: 'Shop', exact: true }).press('Enter');
+  await page.getByRole('link', { name: 'About and diagnostics' }).press('Enter');
+  await expect(page.getByRole('heading', { name: 'About Thoubook' })).toBeVisible();
+  await page.getByRole('button', { name: /^kysely [\d.]+: MIT$/ }).press('Enter');
+  await expect(page.getByText('Permission is hereby granted, free of charge')).toBeVisible();
+  await page.getByRole('button', { name: 'Write diagnostics' }).press('Enter');
+  await expect(page.getByText(join(book.folder, 'diagnostics.txt'))).toBeVisible();
+  expect(existsSync(join(book.folder, 'diagnostics.txt'))).toBe(true);
+  await expectNoAxeComplaints(page);
+});

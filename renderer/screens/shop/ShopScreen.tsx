@@ -97,7 +97,7 @@ export function ShopScreen() {
         title="About Thoubook"
         about="What it is made of, whose licences it keeps, and what helps when something is wrong."
       >
-        <LinkKey to="/about">About and diagnostics</LinkKey>
+        <LinkKey to="/shop/about">About and diagnostics</LinkKey>
       </FormSection>
     </>
   );
