@@ -15,6 +15,7 @@ import * as pictures from './0012-pictures.ts';
 import * as clutchFigures from './0013-clutch-figures.ts';
 import * as comebacks from './0014-comebacks.ts';
 import * as gaugeOfALine from './0015-gauge-of-a-line.ts';
+import * as lookedUp from './0016-looked-up.ts';
 
 export { applicationId } from './0001-one-unit.ts';
 
@@ -34,4 +35,5 @@ export const migrations: Record<string, Migration> = {
   '0013-clutch-figures': clutchFigures,
   '0014-comebacks': comebacks,
   '0015-gauge-of-a-line': gaugeOfALine,
+  '0016-looked-up': lookedUp,
 };

@@ -1,5 +1,6 @@
 // The trace of one comeback: its build and its siblings off the shelf, what its ticket read as found and found at
 // teardown, and from these what is unusual and what speaks for which cause.
+import { setImmediate as nextTurn } from 'node:timers/promises';
 import { asFoundNow, foundParts, type ReadAsFound, wearOfPacks } from '../../app/comebacks/as-found-now.ts';
 import type { Cause, Certainty } from '../../app/comebacks/causes.ts';
 import { causesOfTrace } from '../../app/comebacks/causes-of-trace.ts';
@@ -43,8 +44,10 @@ export async function traceComeback(shop: OpenShop, input: { comebackId: number 
 async function reckonBeside({ file, clock }: OpenShop, jobIds: readonly number[]): Promise<void> {
   const beside = openBeside(file, clock);
   try {
-    for (let from = 0; from < jobIds.length; from += buildsAtOnce)
+    for (let from = 0; from < jobIds.length; from += buildsAtOnce) {
       await beside.write((writing) => reckonBuilds(writing, jobIds.slice(from, from + buildsAtOnce)));
+      await nextTurn();
+    }
   } finally {
     await beside.close();
   }

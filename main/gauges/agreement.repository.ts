@@ -6,8 +6,17 @@ import type { MethodPairsTable, PairableMethod } from './gauges.tables.ts';
 /** So many takes hold more pairs than a plot can show apart. */
 const takesLookedThrough = 1000;
 
-/** Takes of packs by either method that may pair: what was not mocked up has no state to be alike in. Newest first. */
-export function pairableTakes(reading: Reading, methods: readonly ReadingMethod[]) {
+/** Takes of packs by either method that may pair: what was not mocked up has no state to be alike in. Oldest first. */
+export async function pairableTakes(reading: Reading, methods: readonly ReadingMethod[]) {
+  // One method at a time: the index on it gives the newest first, and looks no further than is asked for.
+  const takes = await Promise.all(methods.map((method) => pairableTakesBy(reading, method)));
+  return takes
+    .flat()
+    .toSorted((a, b) => a.take_id - b.take_id)
+    .slice(-takesLookedThrough);
+}
+
+function pairableTakesBy(reading: Reading, method: ReadingMethod) {
   return reading
     .selectFrom('takes')
     .innerJoin('checks', 'checks.check_id', 'takes.check_id')
@@ -27,7 +36,7 @@ export function pairableTakes(reading: Reading, methods: readonly ReadingMethod[
       'people.initials',
       'mock_ups.number',
     ])
-    .where('takes.method', 'in', methods)
+    .where('takes.method', '=', method)
     .where('checks.quantity', '=', 'length')
     .where((where) => where.or([where('takes.phase', '=', 'as found'), where('mock_ups.number', 'is not', null)]))
     .where((where) =>

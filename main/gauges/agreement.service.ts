@@ -9,7 +9,7 @@ import { demingLine } from '../../app/statistics/deming.ts';
 import { individualsChart } from '../../app/statistics/individuals-chart.ts';
 import { accepted, found, Refused } from '../database/errors.ts';
 import type { Reading, Writing } from '../database/tables.ts';
-import { getTake } from '../readings/readings.service.ts';
+import { takesNumbered } from '../readings/readings.service.ts';
 import { readsOfTakes } from '../readings/take-figures.repository.ts';
 import { getSettings, personAtWork } from '../shop/shop.service.ts';
 import { findCheck } from '../specs/checks-of-sheets.repository.ts';
@@ -65,7 +65,7 @@ function pairOf([lower, upper]: readonly [number, number]): [number, number] {
 }
 
 async function pairsInBook(reading: Reading, first: PairedMethod, second: PairedMethod): Promise<MethodPair[]> {
-  const takes = (await repository.pairableTakes(reading, [first, second])).toReversed();
+  const takes = await repository.pairableTakes(reading, [first, second]);
   const methodsOf = Map.groupBy(takes, stateOf);
   const alike = takes.filter((take) => new Set(methodsOf.get(stateOf(take))?.map(({ method }) => method)).size > 1);
   const reads = Map.groupBy(
@@ -144,11 +144,15 @@ async function clearanceTyped(reading: Reading, method: PairedMethod, typed: str
 
 export async function chartCheck(reading: Reading, input: { familyId: number; checkName: string }) {
   const rows = (await repository.finalTakes(reading, input.familyId, input.checkName, mostBuilds)).toReversed();
-  const takes = [];
-  for (const row of rows) {
-    const take = await getTake(reading, { takeId: row.take_id });
-    if (take.evaluation.mean !== null) takes.push({ ...take, mean: take.evaluation.mean, jobNumber: row.job_number });
-  }
+  const known = await takesNumbered(
+    reading,
+    rows.map((row) => row.take_id),
+  );
+  const takes = rows.flatMap((row) => {
+    const take = found(known.get(row.take_id), 'take');
+    const { mean } = take.evaluation;
+    return mean === null ? [] : [{ ...take, mean, jobNumber: row.job_number }];
+  });
   const last = takes.at(-1);
   const check = last ? await findCheck(reading, last.checkId) : undefined;
   const chart = individualsChart(takes.map((take) => take.mean));

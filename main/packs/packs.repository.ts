@@ -1,5 +1,6 @@
 // Mock-ups in and out of the file.
 import type { Piece } from '../../app/packs/packs.contract.ts';
+import { among } from '../database/among.ts';
 import type { Reading, Writing } from '../database/tables.ts';
 import { pieceOfRow } from '../stock/plates.repository.ts';
 
@@ -31,16 +32,41 @@ export async function listMockUpPieces(
   reading: Reading,
   mockUpId: number,
 ): Promise<Array<{ slotId: number; piece: Piece }>> {
+  return (await piecesOfMockUps(reading, [mockUpId])).get(mockUpId) ?? [];
+}
+
+/** What lies in each of these mock-ups, slot by slot. */
+export async function piecesOfMockUps(
+  reading: Reading,
+  mockUpIds: readonly number[],
+): Promise<Map<number, Array<{ slotId: number; piece: Piece }>>> {
   const rows = await reading
     .selectFrom('mock_up_pieces')
     .innerJoin('pieces_as_known', 'pieces_as_known.piece_id', 'mock_up_pieces.piece_id')
     .innerJoin('slots', 'slots.slot_id', 'mock_up_pieces.slot_id')
     .selectAll('pieces_as_known')
-    .select('slots.slot_id')
-    .where('mock_up_id', '=', mockUpId)
+    .select(['mock_up_id', 'slots.slot_id'])
+    .where('mock_up_id', 'in', among(mockUpIds))
     .orderBy('slots.position')
     .execute();
-  return rows.map((row) => ({ slotId: row.slot_id, piece: pieceOfRow(row) }));
+  const byMockUp = Map.groupBy(rows, (row) => row.mock_up_id);
+  return new Map(
+    [...byMockUp].map(([mockUpId, of]) => [
+      mockUpId,
+      of.map((row) => ({ slotId: row.slot_id, piece: pieceOfRow(row) })),
+    ]),
+  );
+}
+
+/** The mock-ups of these packs on these jobs, by number. */
+export function mockUpsOfPacks(reading: Reading, jobIds: readonly number[], packIds: readonly number[]) {
+  return reading
+    .selectFrom('mock_ups')
+    .select(['mock_up_id', 'job_id', 'pack_id', 'number'])
+    .where('job_id', 'in', among(jobIds))
+    .where('pack_id', 'in', among(packIds))
+    .orderBy('number')
+    .execute();
 }
 
 export async function insertMockUp(

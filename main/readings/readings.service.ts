@@ -34,6 +34,7 @@ import {
   type WholeTake,
   wholeTakes,
   wholeTakesOfCheck,
+  wholeTakesOfChecks,
   wholeTakesOfJobs,
 } from './whole-takes.repository.ts';
 
@@ -57,6 +58,34 @@ export async function getTake(reading: Reading, { takeId }: { takeId: number }):
   const take = found(await findWholeTake(reading, takeId), 'take');
   const check = found(await findCheck(reading, take.checkId), 'check');
   return takeOf(take, check, await getSettings(reading));
+}
+
+/** The takes of these checks on these jobs, oldest first, by job. */
+export async function takesOfChecks(
+  reading: Reading,
+  jobIds: readonly number[],
+  checks: readonly SavedCheck[],
+): Promise<Map<number, Take[]>> {
+  const settings = await getSettings(reading);
+  const byId = new Map(checks.map((check) => [check.checkId, check]));
+  const takes = await wholeTakesOfChecks(reading, jobIds, [...byId.keys()]);
+  return Map.groupBy(
+    takes.map((take) => takeOf(take, byId.get(take.checkId)!, settings)),
+    (take) => take.jobId,
+  );
+}
+
+/** Those of these takes that are there, by number. */
+export async function takesNumbered(reading: Reading, takeIds: readonly number[]): Promise<Map<number, Take>> {
+  const settings = await getSettings(reading);
+  const takes = await wholeTakes(reading, takeIds);
+  const checks = await checksOfTakes(reading, takes);
+  return new Map(takes.map((take) => [take.takeId, takeOf(take, checks.get(take.checkId)!, settings)]));
+}
+
+async function checksOfTakes(reading: Reading, takes: readonly WholeTake[]): Promise<Map<number, SavedCheck>> {
+  const checks = await findChecks(reading, [...new Set(takes.map((take) => take.checkId))]);
+  return new Map(checks.map((check) => [check.checkId, check]));
 }
 
 /** Every take of a job, by check, oldest first: what the ticket and the report stand on. */
@@ -202,8 +231,7 @@ export async function noteAtSpot(
 export async function takesHadTheirGaugeErred(reading: Reading, takeIds: readonly number[], errors: readonly number[]) {
   const settings = await getSettings(reading);
   const takes = await wholeTakes(reading, takeIds);
-  const known = await findChecks(reading, [...new Set(takes.map((take) => take.checkId))]);
-  const checks = new Map(known.map((check) => [check.checkId, check]));
+  const checks = await checksOfTakes(reading, takes);
   return takes.map((take) => {
     const check = checks.get(take.checkId)!;
     const words = errors.map((error) => {

@@ -55,6 +55,16 @@ export async function wholeTakesOfCheck(reading: Reading, jobId: number, checkId
   return filled(reading, await ofJob.where('check_id', '=', checkId).orderBy('take_id').execute());
 }
 
+/** Of these checks on these jobs, in the order they began. */
+export async function wholeTakesOfChecks(
+  reading: Reading,
+  jobIds: readonly number[],
+  checkIds: readonly number[],
+): Promise<WholeTake[]> {
+  const rows = takes(reading).where('takes.job_id', 'in', among(jobIds)).where('check_id', 'in', among(checkIds));
+  return filled(reading, await rows.orderBy('take_id').execute());
+}
+
 /** In the order they began. */
 export async function wholeTakesOfJobs(reading: Reading, jobIds: readonly number[]): Promise<WholeTake[]> {
   return filled(reading, await takes(reading).where('takes.job_id', 'in', among(jobIds)).orderBy('take_id').execute());

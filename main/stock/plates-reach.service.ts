@@ -1,14 +1,15 @@
 // What the plates at hand can do for a pack, from the newest packs of its kind and what lies on the bench.
 import type { Piece } from '../../app/packs/packs.contract.ts';
 import { boundsOf } from '../../app/readings/judge-take.ts';
+import type { Take } from '../../app/readings/readings.contract.ts';
 import type { PieceKind } from '../../app/specs/spec-sheet.ts';
 import type { SavedCheck, SavedPack } from '../../app/specs/specs.contract.ts';
 import { reachOf } from '../../app/stock/reach.ts';
 import { reachSentence } from '../../app/stock/reach-sentence.ts';
 import { accepted, found, Refused } from '../database/errors.ts';
 import type { Reading } from '../database/tables.ts';
-import { listMockUpPieces, listMockUps } from '../packs/packs.repository.ts';
-import { listTakes } from '../readings/readings.service.ts';
+import { mockUpsOfPacks, piecesOfMockUps } from '../packs/packs.repository.ts';
+import { takesOfChecks } from '../readings/readings.service.ts';
 import { getSettings } from '../shop/shop.service.ts';
 import { listChecks } from '../specs/checks-of-sheets.repository.ts';
 import { findPack } from '../specs/packs-of-sheets.repository.ts';
@@ -103,26 +104,37 @@ type PackSeen = {
 };
 
 /** The newest packs of this kind, newest first. */
-async function packsSeen(reading: Reading, adjuster: Adjuster, named: { familyId: number; name: string }) {
-  const seen: PackSeen[] = [];
+async function packsSeen(
+  reading: Reading,
+  adjuster: Adjuster,
+  named: { familyId: number; name: string },
+): Promise<PackSeen[]> {
+  const rows = await repository.newestPacksNamed(reading, { ...named, limit: mostPacks });
   const sheets = new Map<number, { pack: SavedPack; check: SavedCheck | undefined }>();
-  for (const row of await repository.newestPacksNamed(reading, { ...named, limit: mostPacks })) {
-    const { jobId, jobNumber, packId, revisionId } = row;
-    const sheet = sheets.get(packId) ?? (await sheetOf(reading, packId, revisionId));
-    sheets.set(packId, sheet);
-    const mockUps = await listMockUps(reading, jobId, packId);
-    const heights = async (number: number) => {
-      const mockUp = mockUps.find((each) => each.number === number);
-      return mockUp ? heightsOf(sheet.pack, adjuster, await listMockUpPieces(reading, mockUp.mock_up_id)) : [];
+  for (const { packId, revisionId } of rows) {
+    if (!sheets.has(packId)) sheets.set(packId, await sheetOf(reading, packId, revisionId));
+  }
+  const jobIds = rows.map(({ jobId }) => jobId);
+  const checks = [...sheets.values()].flatMap(({ check }) => check ?? []);
+  const takes = await takesOfChecks(reading, jobIds, checks);
+  const mockUps = Map.groupBy(await mockUpsOfPacks(reading, jobIds, [...sheets.keys()]), (mockUp) => mockUp.job_id);
+  const pieces = await piecesOfMockUps(
+    reading,
+    [...mockUps.values()].flat().map((mockUp) => mockUp.mock_up_id),
+  );
+  return rows.map(({ jobId, jobNumber, packId }) => {
+    const { pack, check } = found(sheets.get(packId), 'pack');
+    const heights = (number: number) => {
+      const mockUp = mockUps.get(jobId)?.find((each) => each.number === number);
+      return mockUp ? heightsOf(pack, adjuster, pieces.get(mockUp.mock_up_id) ?? []) : [];
     };
-    seen.push({
+    return {
       jobId,
       jobNumber,
-      asFound: await heights(0),
-      first: sheet.check ? await firstRead(reading, jobId, sheet.check, heights) : null,
-    });
-  }
-  return seen;
+      asFound: heights(0),
+      first: check ? firstRead(takes.get(jobId) ?? [], check, heights) : null,
+    };
+  });
 }
 
 async function sheetOf(reading: Reading, packId: number, revisionId: number) {
@@ -132,21 +144,20 @@ async function sheetOf(reading: Reading, packId: number, revisionId: number) {
 }
 
 /** Of the earliest mock-up that was read the newest take: reading the same pack again corrects what it read. */
-async function firstRead(
-  reading: Reading,
-  jobId: number,
+function firstRead(
+  takes: readonly Take[],
   check: SavedCheck,
-  heights: (mockUpNumber: number) => Promise<number[]>,
-): Promise<PackSeen['first']> {
-  const takes = (await listTakes(reading, { jobId, checkId: check.checkId })).flatMap((take) => {
+  heights: (mockUpNumber: number) => number[],
+): PackSeen['first'] {
+  const read = takes.flatMap((take) => {
     const { mean } = take.evaluation;
     if (take.method !== check.method || mean === null || take.mockUpNumber === null) return [];
     return [{ clearance_nm: mean, mockUpNumber: take.mockUpNumber }];
   });
-  const number = Math.min(...takes.map((take) => take.mockUpNumber));
-  const take = takes.findLast((each) => each.mockUpNumber === number);
+  const number = Math.min(...read.map((take) => take.mockUpNumber));
+  const take = read.findLast((each) => each.mockUpNumber === number);
   if (!take) return null;
-  return { clearance_nm: take.clearance_nm, fitted: await heights(number), ...boundsOf(check.limits) };
+  return { clearance_nm: take.clearance_nm, fitted: heights(number), ...boundsOf(check.limits) };
 }
 
 function heightsOf(

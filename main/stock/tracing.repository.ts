@@ -1,4 +1,5 @@
 // Which tickets something went into: parts by their pulls, plates by the mock-ups they sat in.
+import { among } from '../database/among.ts';
 import type { Reading } from '../database/tables.ts';
 
 /** Pulled less returned, for every ticket and batch; `batchIds` are few. */
@@ -154,14 +155,16 @@ export function jobFacts(reading: Reading, jobIds: readonly number[]) {
 }
 
 /** The newest take of every check on a pack's clearance that a ticket has. */
-export function newestClearances(reading: Reading, jobId: number) {
+/** Of each of these jobs the newest take of each clearance, in the order of its sheet. */
+export function newestClearances(reading: Reading, jobIds: readonly number[]) {
   return reading
     .selectFrom('takes')
     .innerJoin('checks', 'checks.check_id', 'takes.check_id')
     .innerJoin('packs', 'packs.pack_id', 'checks.pack_id')
-    .where('takes.job_id', '=', jobId)
-    .groupBy('takes.check_id')
+    .where('takes.job_id', 'in', among(jobIds))
+    .groupBy(['takes.job_id', 'takes.check_id'])
     .select((row) => [
+      'takes.job_id',
       'checks.check_id',
       'packs.pack_id',
       'packs.name as pack_name',

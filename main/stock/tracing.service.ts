@@ -6,7 +6,7 @@ import type { Traced, TracedUnit } from '../../app/stock/tracing.contract.ts';
 import { found } from '../database/errors.ts';
 import type { Reading } from '../database/tables.ts';
 import { findGauge } from '../gauges/register.repository.ts';
-import { getTake } from '../readings/readings.service.ts';
+import { takesNumbered } from '../readings/readings.service.ts';
 import { getSettings } from '../shop/shop.service.ts';
 import { findCan } from './cans.repository.ts';
 import { findBatch, listBatches } from './ledger.repository.ts';
@@ -14,6 +14,7 @@ import { findPart, findPartNumbered } from './parts.repository.ts';
 import { findPiece } from './plates.repository.ts';
 import * as repository from './tracing.repository.ts';
 
+type Clearances = TracedUnit['clearances'];
 type Step = { of: Traced; says: string };
 /** One thing that went into one ticket. */
 type Going = { jobId: number; at: string; what: string; isStillIn: boolean };
@@ -29,11 +30,12 @@ export async function trace(reading: Reading, { of }: { of: Traced }) {
   const trail = await trailOf(reading, of);
   const jobIds = [...new Set(trail.goings.toSorted(newestFirst).map((going) => going.jobId))];
   const facts = new Map((await repository.jobFacts(reading, jobIds)).map((row) => [row.job_id, row]));
-  const units: TracedUnit[] = [];
-  for (const jobId of jobIds.slice(0, mostUnits)) {
+  const told = jobIds.slice(0, mostUnits);
+  const clearances = await clearancesOf(reading, told);
+  const units = told.map((jobId): TracedUnit => {
     const job = found(facts.get(jobId), 'job');
     const goings = trail.goings.filter((going) => going.jobId === jobId);
-    units.push({
+    return {
       jobId,
       jobNumber: job.number,
       isClosed: job.is_closed === 1,
@@ -46,9 +48,9 @@ export async function trace(reading: Reading, { of }: { of: Traced }) {
       at: goings.map((going) => going.at).toSorted()[0] ?? '',
       what: [...new Set(goings.map((going) => going.what))],
       isStillIn: goings.some((going) => going.isStillIn),
-      clearances: await clearancesOf(reading, jobId),
-    });
-  }
+      clearances: clearances.get(jobId) ?? [],
+    };
+  });
   const more = jobIds.length - units.length;
   const caution = [more > 0 ? `${more} older units are not shown.` : '', trail.caution].filter(Boolean).join(' ');
   return { title: trail.title, from: trail.from, into: trail.into, onHand: trail.onHand, units, caution };
@@ -222,12 +224,18 @@ function goingOfSitting(sitting: repository.Sitting): Going {
   };
 }
 
-async function clearancesOf(reading: Reading, jobId: number): Promise<TracedUnit['clearances']> {
-  const newest = await repository.newestClearances(reading, jobId);
-  return Promise.all(
-    newest.map(async (row) => {
-      const { evaluation, phase } = await getTake(reading, { takeId: row.take_id });
-      return {
+/** What each of these jobs read, by job. */
+async function clearancesOf(reading: Reading, jobIds: readonly number[]): Promise<Map<number, Clearances>> {
+  const newest = await repository.newestClearances(reading, jobIds);
+  const takes = await takesNumbered(
+    reading,
+    newest.map((row) => row.take_id),
+  );
+  const clearances = newest.map((row) => {
+    const { evaluation, phase } = found(takes.get(row.take_id), 'take');
+    return {
+      jobId: row.job_id,
+      clearance: {
         checkId: row.check_id,
         packId: row.pack_id,
         packName: row.pack_name,
@@ -235,8 +243,14 @@ async function clearancesOf(reading: Reading, jobId: number): Promise<TracedUnit
         mean_nm: evaluation.mean,
         expanded_nm: evaluation.expanded,
         verdict: evaluation.verdict,
-      };
-    }),
+      },
+    };
+  });
+  return new Map(
+    [...Map.groupBy(clearances, ({ jobId }) => jobId)].map(([jobId, of]) => [
+      jobId,
+      of.map(({ clearance }) => clearance),
+    ]),
   );
 }
 

@@ -1748,6 +1748,8 @@ CREATE INDEX batches_of_part on batches (part_id);
 
 CREATE INDEX calls_of_job on calls (job_id);
 
+CREATE INDEX can_movements_of_batch on can_movements (batch_id) where batch_id is not null;
+
 CREATE INDEX can_movements_of_can on can_movements (can_id);
 
 CREATE UNIQUE INDEX can_movements_taken_back on can_movements (takes_back_id) where takes_back_id is not null;
@@ -1814,6 +1816,8 @@ CREATE INDEX overrides_of_job on overrides (job_id);
 
 CREATE INDEX part_families_of_family on part_families (family_id);
 
+CREATE INDEX photos_from_folder on photos (folder_name) where folder_name is not null;
+
 CREATE UNIQUE INDEX photos_once_a_job on photos (job_id, sha256) where removed_at is null;
 
 CREATE INDEX piece_heights_of_piece on piece_heights (piece_id);
@@ -1842,6 +1846,8 @@ CREATE UNIQUE INDEX study_reads_in_order on study_reads (study_id, place) where 
 
 CREATE INDEX take_gauges_of_gauge on take_gauges (gauge_id);
 
+CREATE INDEX takes_of_check on takes (check_id);
+
 CREATE INDEX takes_of_job on takes (job_id, check_id);
 
 CREATE INDEX takes_of_method on takes (method);
@@ -1850,7 +1856,7 @@ CREATE INDEX units_by_serial on units (serial collate nocase);
 
 CREATE INDEX units_called_of_unit on units_called (unit_to_call_id);
 
-CREATE INDEX units_of_family on units (family_id);
+CREATE INDEX units_of_family_by_serial on units (family_id, serial);
 
 CREATE INDEX units_to_call_by_job on units_to_call (job_id);
 
