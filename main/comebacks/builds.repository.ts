@@ -1,4 +1,5 @@
 // Delivered builds and the tickets of their units, out of the file.
+import { among } from '../database/among.ts';
 import type { Reading } from '../database/tables.ts';
 
 export function findJobNumbered(reading: Reading, number: number) {
@@ -7,22 +8,20 @@ export function findJobNumbered(reading: Reading, number: number) {
 
 /** The units of these tickets, and any other row of the same family and serial. */
 export async function unitsOfJobs(reading: Reading, jobIds: readonly number[]): Promise<number[]> {
-  const rows = await reading
+  const own = reading
     .selectFrom('jobs')
     .innerJoin('units', 'units.unit_id', 'jobs.unit_id')
-    .innerJoin('units as same', (join) =>
-      join
-        .onRef('same.family_id', '=', 'units.family_id')
-        .on((row) =>
-          row.or([
-            row('same.unit_id', '=', row.ref('units.unit_id')),
-            row.and([row('units.serial', '<>', ''), row('same.serial', '=', row.ref('units.serial'))]),
-          ]),
-        ),
+    .where('jobs.job_id', 'in', among(jobIds));
+  const rows = await own
+    .select('units.unit_id')
+    .union(
+      own
+        .innerJoin('units as same', (join) =>
+          join.onRef('same.family_id', '=', 'units.family_id').onRef('same.serial', '=', 'units.serial'),
+        )
+        .select('same.unit_id')
+        .where('units.serial', '<>', ''),
     )
-    .select('same.unit_id')
-    .distinct()
-    .where('jobs.job_id', 'in', jobIds)
     .execute();
   return rows.map(({ unit_id }) => unit_id);
 }

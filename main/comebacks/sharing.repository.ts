@@ -59,20 +59,24 @@ export function batchesHolding(reading: Reading, words: readonly string[], limit
 
 /** Batches pulled for most of the builds that came back and were ours, or of which it is not known yet. */
 export function batchesThatCameBack(reading: Reading, limit: number) {
-  return reading
-    .selectFrom('movements')
-    .innerJoin('comebacks_as_known', 'comebacks_as_known.built_job_id', 'movements.job_id')
-    .innerJoin('batches', 'batches.batch_id', 'movements.batch_id')
-    .innerJoin('parts', 'parts.part_id', 'batches.part_id')
-    .select(['movements.batch_id', 'mark', 'document', 'received_on', 'parts.number', 'parts.description'])
-    .select((row) => row.fn.count<number>('built_job_id').distinct().as('times'))
-    .where('movements.kind', '=', 'pull')
-    .where('outcome', 'in', ['ours', 'not known yet'])
-    .groupBy('movements.batch_id')
-    .orderBy('times', 'desc')
-    .orderBy('movements.batch_id', 'desc')
-    .limit(limit)
-    .execute();
+  return (
+    reading
+      .selectFrom('comebacks_as_known')
+      // From the few that came back to what was pulled for them, never the other way round.
+      .crossJoin('movements')
+      .whereRef('movements.job_id', '=', 'comebacks_as_known.built_job_id')
+      .innerJoin('batches', 'batches.batch_id', 'movements.batch_id')
+      .innerJoin('parts', 'parts.part_id', 'batches.part_id')
+      .select(['movements.batch_id', 'mark', 'document', 'received_on', 'parts.number', 'parts.description'])
+      .select((row) => row.fn.count<number>('built_job_id').distinct().as('times'))
+      .where('movements.kind', '=', 'pull')
+      .where('outcome', 'in', ['ours', 'not known yet'])
+      .groupBy('movements.batch_id')
+      .orderBy('times', 'desc')
+      .orderBy('movements.batch_id', 'desc')
+      .limit(limit)
+      .execute()
+  );
 }
 
 /** Parts found in the same condition within a family, the most frequent first; good ones tell nothing. */

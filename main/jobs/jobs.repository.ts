@@ -182,11 +182,18 @@ export function listVisits(reading: Reading, of: { unitId: number | null; serial
       'customers.name as customerName',
     ])
     .select((row) => newestComplaint(row).as('complaint'))
-    .where((row) =>
-      row.or([
-        row('units.unit_id', '=', of.unitId ?? 0),
-        row.and([row(sql`units.serial collate nocase`, '=', of.serial), row('units.serial', '<>', '')]),
-      ]),
+    .where('jobs.unit_id', 'in', (units) =>
+      units
+        .selectFrom('units as same')
+        .select('same.unit_id')
+        .where('same.unit_id', '=', of.unitId ?? 0)
+        .union(
+          units
+            .selectFrom('units as same')
+            .select('same.unit_id')
+            .where(sql`same.serial collate nocase`, '=', of.serial)
+            .where('same.serial', '<>', ''),
+        ),
     )
     .orderBy('jobs.job_id', 'desc')
     .limit(50)

@@ -1,6 +1,7 @@
 // The figures a take leans on, in and out of the file, and the readings they are learned from.
 import type { OwnRead, PairableTake } from '../../app/readings/own-reads.ts';
 import type { PooledMethod, TakeFigures } from '../../app/readings/take-figures.ts';
+import { among } from '../database/among.ts';
 import type { Reading, Writing } from '../database/tables.ts';
 import { typedColumns, typedReadingOf } from './readings.repository.ts';
 import type { TakeFiguresTable } from './readings.tables.ts';
@@ -148,7 +149,7 @@ export async function pairableTakes(reading: Reading, packId: number, personId: 
 }
 
 export async function readsOfTakes(reading: Reading, takeIds: readonly number[]): Promise<OwnRead[]> {
-  const rows = await standingReads(reading).where('readings.take_id', 'in', takeIds).execute();
+  const rows = await standingReads(reading).where('readings.take_id', 'in', among(takeIds)).execute();
   return rows.map(ownReadOf);
 }
 

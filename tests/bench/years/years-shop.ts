@@ -63,8 +63,16 @@ async function grow(size: Size, folder: string): Promise<void> {
     if (name.startsWith(size.name.replace(' ', '-'))) rmSync(join(kept, name), { recursive: true, force: true });
   }
   mkdirSync(folder, { recursive: true });
+  await growShop(size, folder);
+  writeFileSync(join(folder, 'whole'), '');
+  console.log(`  ${size.name}: grown in ${((performance.now() - began) / 1000).toFixed(0)} s.`);
+}
+
+/** A shop file of this size in `folder`, made now. */
+export async function growShop(size: Size, folder: string): Promise<string> {
+  const file = join(folder, 'shop.thoubook');
   const clock = () => new Date().toISOString();
-  const shop = await openShop(join(folder, 'shop.thoubook'), 'write', clock);
+  const shop = await openShop(file, 'write', clock);
   await shop.write((writing) =>
     fillShop(writing, {
       shopName: 'Harrow Lane Transmission',
@@ -92,9 +100,8 @@ async function grow(size: Size, folder: string): Promise<void> {
   } as const;
   await growHistory(shop, planting, [1, second, third], (planted) => goneAtMoreOften(planted, size.moreGoes));
   await shop.close();
-  writeTheRest(join(folder, 'shop.thoubook'), size);
-  writeFileSync(join(folder, 'whole'), '');
-  console.log(`  ${size.name}: grown in ${((performance.now() - began) / 1000).toFixed(0)} s.`);
+  writeTheRest(file, size);
+  return file;
 }
 
 /** Every check of a ticket so many times more on the average, as found first; the takes that were planted stay the newest. */

@@ -44,7 +44,7 @@ export type Round = {
 
 /** Milliseconds of each call, by method; the first round only warms up. */
 export async function timeWrites(
-  host: YearsHost,
+  host: Pick<YearsHost, 'call' | 'timed'>,
   file: Sqlite.Database,
   folder: string,
   rounds: number,
