@@ -1,6 +1,7 @@
 // A pack of a job with its mock-ups and what each of them read: what every question about a pack starts from.
 import type { MockUpRecord } from '../../app/packs/pack-evidence.ts';
 import type { MockUp, Piece } from '../../app/packs/packs.contract.ts';
+import { mockUpRead } from '../../app/readings/mock-up-read.ts';
 import type { Take } from '../../app/readings/readings.contract.ts';
 import type { Settings } from '../../app/shop/shop.contract.ts';
 import type { SavedCheck, SavedPack } from '../../app/specs/specs.contract.ts';
@@ -54,7 +55,7 @@ export async function packAtHand(
           ? null
           : { mean_nm: mockUp.predicted_mean_nm, standardDeviation_nm: mockUp.predicted_standard_deviation_nm },
       pieces: await repository.listMockUpPieces(reading, mockUp.mock_up_id),
-      take: read.findLast((take) => take.mockUpNumber === mockUp.number) ?? null,
+      take: read.findLast((take) => mockUpRead(take) === mockUp.number) ?? null,
     })),
   );
   return { pack, check, settings: await getSettings(reading), mockUps };

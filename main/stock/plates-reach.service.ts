@@ -1,6 +1,7 @@
 // What the plates at hand can do for a pack, from the newest packs of its kind and what lies on the bench.
 import type { Piece } from '../../app/packs/packs.contract.ts';
 import { boundsOf } from '../../app/readings/judge-take.ts';
+import { mockUpRead } from '../../app/readings/mock-up-read.ts';
 import type { Take } from '../../app/readings/readings.contract.ts';
 import type { PieceKind } from '../../app/specs/spec-sheet.ts';
 import type { SavedCheck, SavedPack } from '../../app/specs/specs.contract.ts';
@@ -151,8 +152,9 @@ function firstRead(
 ): PackSeen['first'] {
   const read = takes.flatMap((take) => {
     const { mean } = take.evaluation;
-    if (take.method !== check.method || mean === null || take.mockUpNumber === null) return [];
-    return [{ clearance_nm: mean, mockUpNumber: take.mockUpNumber }];
+    return take.method === check.method && mean !== null
+      ? [{ clearance_nm: mean, mockUpNumber: mockUpRead(take) }]
+      : [];
   });
   const number = Math.min(...read.map((take) => take.mockUpNumber));
   const take = read.findLast((each) => each.mockUpNumber === number);

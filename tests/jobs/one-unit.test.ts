@@ -203,6 +203,23 @@ describe('what to swap', () => {
   });
 });
 
+describe('a pack that was read again before its plates were typed', () => {
+  test('is planned from what it read last, not from the reading that was done over', async () => {
+    const { call, job } = await kx3OnTheBench();
+    await readCheck(job, 'Forward clearance', 'as found', ['4 93']);
+    await readCheck(job, 'Forward clearance', 'final', ['4 28']);
+    const { packId, slots } = packNamed(job.sheet, 'Forward');
+    const pieces = slots
+      .filter(({ nominal_nm }) => nominal_nm === null)
+      .map(({ slotId }) => ({ slotId, from: { typed: '77' } }));
+    await call('packs.recordMockUp', { jobId: job.jobId, packId, pieces, note: '', by: 1 });
+    const { options, basis } = await planOf(job, 'Forward');
+    expect(swapOf(options[0])).toEqual({ out: [], in: [], predicted: 32 });
+    expect(basis).toContain('1 reading of this pack');
+    expect((await packOf(job, 'Forward')).mockUps).toMatchObject([{ number: 0, read: { mean_nm: 32 * 25_400 } }]);
+  });
+});
+
 describe('a height written down wrong', () => {
   test('is measured again with a reason, and everything that leans on it follows', async () => {
     const { call, job } = await kx3OnTheBench();

@@ -1,7 +1,9 @@
 // What a take is for and which spot of it comes next.
+
 import type { CheckOfJob } from '../../../app/jobs/jobs.contract.ts';
 import type { PackOfJob } from '../../../app/packs/packs.contract.ts';
 import { isHardPart } from '../../../app/readings/hard-part.ts';
+import { mockUpRead } from '../../../app/readings/mock-up-read.ts';
 import type { Phase, Reading, Setup, Take } from '../../../app/readings/readings.contract.ts';
 import type { ReadingMethod } from '../../../app/specs/spec-sheet.ts';
 import { normalCoverageFactor } from '../../../app/statistics/normal.ts';
@@ -49,7 +51,7 @@ export function planOf({ phase, mode, method, setup, gauge, note }: Take): Readi
 /** A take of an earlier mock-up says nothing about what sits in the pack now. */
 export function isOfThePackNow(take: Take, pack: PackOfJob | null): boolean {
   const newest = pack?.mockUps.at(-1);
-  return !newest || take.mockUpNumber === newest.number || (take.mockUpNumber === null && newest.number === 0);
+  return !newest || mockUpRead(take) === newest.number;
 }
 
 export function wasRead(takes: readonly Take[]): boolean {
