@@ -48,8 +48,14 @@ export const deliveryContract = {
     deliveryOfJob,
   ),
   'jobs.deliver': write(
-    'hand a unit over: to whom, when, what was on it, and the warranty it leaves with',
-    z.strictObject({ jobId: id, ...handover.shape, warranty: warrantyInService, by: id }),
+    'hand a unit over: to whom, when, what was on it, and the warranty it leaves with; its ticket goes on past that stage, with a reason where something is missing',
+    z.strictObject({
+      jobId: id,
+      ...handover.shape,
+      warranty: warrantyInService,
+      reason: line.default('').describe('why it leaves without what its stages still ask for'),
+      by: id,
+    }),
     done,
   ),
   'jobs.correctDelivery': write(

@@ -10,6 +10,7 @@ import { dayHere } from '../ports/clock.ts';
 import { getSettings, personAtWork } from '../shop/shop.service.ts';
 import * as repository from './delivery.repository.ts';
 import { getJobRow } from './jobs.service.ts';
+import { goOnFromHandover } from './stages.service.ts';
 
 export async function getDelivery(reading: Reading, { jobId }: { jobId: number }) {
   await getJobRow(reading, jobId);
@@ -37,7 +38,7 @@ async function usualTerms(reading: Reading): Promise<WarrantyTerms> {
 export async function deliver(
   writing: Writing,
   now: string,
-  input: Handover & { jobId: number; warranty: WarrantyInService; by: number },
+  input: Handover & { jobId: number; warranty: WarrantyInService; reason: string; by: number },
 ) {
   await personAtWork(writing, input.by);
   const job = await getJobRow(writing, input.jobId);
@@ -51,6 +52,7 @@ export async function deliver(
   const [before] = await repository.listWarranties(writing, jobId);
   if (!before || !isSame(before, input.warranty))
     await repository.insertWarranty(writing, { jobId, ...input.warranty, reason: '', by, now });
+  await goOnFromHandover(writing, now, { job, reason: input.reason, by });
   return {};
 }
 

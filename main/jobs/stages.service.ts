@@ -3,7 +3,7 @@
 import { stagesWithin } from '../../app/jobs/extent.ts';
 import type { Need } from '../../app/jobs/needs.ts';
 import { missingAt, missingForMove, sayMissing, stagesPassed } from '../../app/jobs/stage-moves.ts';
-import type { SignOff } from '../../app/jobs/stages.contract.ts';
+import type { SignOff, Stage } from '../../app/jobs/stages.contract.ts';
 import { found, Refused } from '../database/errors.ts';
 import type { Reading, Writing } from '../database/tables.ts';
 import { personAtWork } from '../shop/shop.service.ts';
@@ -12,6 +12,8 @@ import { currentStage } from './jobs.repository.ts';
 import { getJobRow, jobAtBench } from './jobs.service.ts';
 import { coresOpenOn, needFactsOf, platesOutOf } from './need-facts.service.ts';
 import * as repository from './stages.repository.ts';
+
+type JobRow = Awaited<ReturnType<typeof getJobRow>>;
 
 export async function listStages(reading: Reading) {
   return repository.listStages(reading);
@@ -49,14 +51,39 @@ export async function moveToStage(
   const current = await currentStage(writing, input.jobId);
   if (current.stage_id === stage.stageId)
     throw new Refused('same-stage', `Job ${job.number} is in ${stage.name} already.`);
-  const move = { fromId: current.stage_id, toId: stage.stageId };
-  const asked = stagesPassed(stages, move.fromId, move.toId).flatMap(({ needs }) => needs);
-  const missing = missingForMove(stages, move, await needFactsOf(writing, job, { asked }));
-  if (missing.length > 0 && input.reason === '')
-    throw new Refused('missing', sayMissing(stage.name, missing), 'reason');
-  const stageEntryId = await repository.enterStage(writing, { ...input, now });
-  for (const each of missing) await repository.insertPassedOver(writing, stageEntryId, each, input.reason);
+  await goOn(writing, now, { job, stages, fromId: current.stage_id, stage, reason: input.reason, by: input.by });
   return {};
+}
+
+/**
+ * The ticket of a unit that was handed over goes on past the stage that asks for that, under the same needs as any move;
+ * nothing where it is past it already, or where no stage asks.
+ */
+export async function goOnFromHandover(
+  writing: Writing,
+  now: string,
+  { job, reason, by }: { job: JobRow; reason: string; by: number },
+): Promise<void> {
+  const stages = stagesWithin(await repository.listStages(writing), await extentOf(writing, job.job_id));
+  const { stage_id: fromId } = await currentStage(writing, job.job_id);
+  const at = stages.findIndex((each) => each.stageId === fromId);
+  const stage = stages[stages.findIndex(({ needs }) => needs.includes('delivery recorded')) + 1];
+  if (stage && stages.indexOf(stage) > at && stages.indexOf(stage) > 0)
+    await goOn(writing, now, { job, stages, fromId, stage, reason, by });
+}
+
+async function goOn(
+  writing: Writing,
+  now: string,
+  move: { job: JobRow; stages: readonly Stage[]; fromId: number; stage: Stage; reason: string; by: number },
+): Promise<void> {
+  const { job, stages, fromId, stage, reason, by } = move;
+  const toId = stage.stageId;
+  const asked = stagesPassed(stages, fromId, toId).flatMap(({ needs }) => needs);
+  const missing = missingForMove(stages, { fromId, toId }, await needFactsOf(writing, job, { asked }));
+  if (missing.length > 0 && reason === '') throw new Refused('missing', sayMissing(stage.name, missing), 'reason');
+  const stageEntryId = await repository.enterStage(writing, { jobId: job.job_id, stageId: toId, by, now });
+  for (const each of missing) await repository.insertPassedOver(writing, stageEntryId, each, reason);
 }
 
 export async function listMissing(reading: Reading, { jobIds }: { jobIds: readonly number[] }) {

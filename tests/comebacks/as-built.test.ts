@@ -7,6 +7,7 @@ import { type DeskForTest, shopWithKx3 } from '../desk.ts';
 
 async function deliver({ call }: Pick<DeskForTest, 'call'>, jobId: number) {
   await call('jobs.deliver', {
+    reason: 'they know what is open',
     jobId,
     deliveredTo: 'Tam Okoro',
     deliveredOn: '2026-11-23',

@@ -33,6 +33,7 @@ test('a job from before is a whole rebuild that was not handed over yet, and can
   const none = { months: null, distance: null, passes: null };
   expect((await call('jobs.getDelivery', { jobId: 1 })).usualTerms).toEqual(none);
   await call('jobs.deliver', {
+    reason: 'they know what is open',
     jobId: 1,
     deliveredTo: 'Tam Okoro',
     deliveredOn: '2026-11-23',

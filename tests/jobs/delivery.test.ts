@@ -1,6 +1,8 @@
 // A unit handed over: what is written down stays, what was built stays, and the warranty begins when it is in service.
+
 import { expect, test } from 'vitest';
 import { measureAsFound } from '../../main/shop/demo/kx3-as-found.ts';
+import type { Caller } from '../../main/shop/demo/kx3-job.ts';
 import { openJob } from '../../main/shop/demo/kx3-job.ts';
 import { kx3Sheet } from '../../main/shop/demo/kx3-sheet.ts';
 import { shopWithKx3 } from '../desk.ts';
@@ -21,8 +23,13 @@ async function shopWithJob() {
     by: shop.by,
   };
   const deliver = (warranty: object = { terms: usual, inServiceOn: null }) =>
-    shop.call('jobs.deliver', { ...handover, warranty });
+    shop.call('jobs.deliver', { ...handover, warranty, reason: 'they know what is open' });
   return { ...shop, job, jobId, handover, deliver };
+}
+
+async function stageOf(call: Caller, jobId: number): Promise<string | undefined> {
+  const { stageId, stages } = await call('jobs.getJob', { jobId });
+  return stages.find((stage) => stage.stageId === stageId)?.name;
 }
 
 test('the terms this shop usually gives are offered, and a job keeps the ones it left with', async () => {
@@ -145,7 +152,7 @@ test('once it has left nothing more is read or built, but a misread may still be
   await call('readings.startTake', start);
 });
 
-test('a new shop asks for the delivery before a job is picked up', async () => {
+test('a ticket is picked up by the delivery, and without it only with a reason', async () => {
   const { call, refusal, jobId, deliver, by } = await shopWithJob();
   const stages = await call('jobs.listStages', {});
   const idOf = (name: string) => stages.find((stage) => stage.name === name)?.stageId;
@@ -155,7 +162,22 @@ test('a new shop asks for the delivery before a job is picked up', async () => {
     'Before Picked up: the delivery is not written down.',
   );
   await deliver();
-  await call('jobs.moveToStage', pickUp);
+  expect(await stageOf(call, jobId)).toBe('Picked up');
+});
+
+test('a unit leaves unfinished only with a reason, which stays beside what was missing', async () => {
+  const { call, refusal, jobId, handover } = await shopWithJob();
+  const warranty = { terms: usual, inServiceOn: null };
+  const asked = await refusal('jobs.deliver', { ...handover, warranty });
+  expect(asked).toMatchObject({ code: 'missing', field: 'reason' });
+  expect(asked.message).toContain('not signed off');
+  expect(await call('jobs.getDelivery', { jobId })).toMatchObject({ delivery: null, warranty: null });
+  expect(await stageOf(call, jobId)).toBe('Checked in');
+  await call('jobs.deliver', { ...handover, warranty, reason: 'sold as it stands' });
+  const { passedOver } = await call('jobs.getJob', { jobId });
+  expect(await stageOf(call, jobId)).toBe('Picked up');
+  expect(passedOver.map(({ reason }) => reason)).toContain('sold as it stands');
+  expect(passedOver.map(({ need }) => need)).not.toContain('delivery recorded');
 });
 
 test('a unit that comes back brings the warranty it left with', async () => {
@@ -189,6 +211,7 @@ test('an answer to a list may be put right with its reason once it has left, and
   const answer = { jobId, lineId: first?.lineId, answer: { kind: 'done' }, reason: '', by };
   await call('jobs.answerLine', answer);
   await call('jobs.deliver', {
+    reason: 'they know what is open',
     jobId,
     deliveredTo: 'Tam Okoro',
     deliveredOn: '2026-11-23',

@@ -16,6 +16,7 @@ test('a comeback is logged from the rail, decided, given its cause, and told on 
   });
   const today = (await call('jobs.getJob', { jobId: built.jobId })).openedAt.slice(0, 10);
   await call('jobs.deliver', {
+    reason: 'they know what is open',
     jobId: built.jobId,
     deliveredTo: 'Henrike Vos',
     deliveredOn: today,

@@ -1,5 +1,5 @@
 // Handing a unit over: the delivery and the warranty it leaves with, in one go.
-import { useState } from 'react';
+import { useRef, useState } from 'react';
 import type { DeliveryOfJob } from '../../../app/jobs/delivery.contract.ts';
 import type { Job } from '../../../app/jobs/jobs.contract.ts';
 import { readTerms, typedTerms } from '../../../app/jobs/typed-terms.ts';
@@ -7,9 +7,11 @@ import { warrantyWords } from '../../../app/jobs/warranty.ts';
 import { Button } from '../../components/Button.tsx';
 import { EnterThrough } from '../../components/EnterThrough.tsx';
 import { RadioGroup } from '../../components/RadioGroup.tsx';
+import { TextField } from '../../components/TextField.tsx';
 import { useAtBench } from '../../frame/at-bench.ts';
 import { FailureSentence } from '../../frame/FailureSentence.tsx';
 import { useOpenShop } from '../../frame/open-shop.ts';
+import { useHandAtRefusal } from '../../frame/use-hand-at-refusal.ts';
 import { WarrantyFields } from '../../frame/WarrantyFields.tsx';
 import { refusalAbout } from '../../rpc/failures.ts';
 import { useWrite } from '../../rpc/use-write.ts';
@@ -37,17 +39,22 @@ export function DeliverForm({ job, known }: { job: Job; known: DeliveryOfJob }) 
     },
     terms: typedTerms(known.warranty?.terms ?? known.usualTerms, warrantyDistanceUnit),
     starts: 'that day' as 'that day' | 'later',
+    reason: '',
   });
-  const { handover, terms: typed, starts } = draft.value;
+  const { handover, terms: typed, starts, reason } = draft.value;
   const { terms, refusals } = readTerms(typed, decimalMark);
   const inServiceOn = starts === 'that day' && handover.deliveredOn !== '' ? handover.deliveredOn : null;
   const about = refusalAbout('deliveredOn', write.error);
+  // Asked only once it was refused for what is missing.
+  const asked = refusalAbout('reason', write.error);
+  const box = useRef<HTMLDivElement>(null);
+  useHandAtRefusal(box, write.error);
   const deliver = () => {
     setTried(true);
     const meant = handoverOf(handover, decimalMark, person.personId);
     if (meant === null || terms === null || write.isPending) return;
     write.mutate(
-      { jobId: job.jobId, ...meant, warranty: { terms, inServiceOn }, by: person.personId },
+      { jobId: job.jobId, ...meant, warranty: { terms, inServiceOn }, reason, by: person.personId },
       { onSuccess: draft.clear },
     );
   };
@@ -82,6 +89,16 @@ export function DeliverForm({ job, known }: { job: Job; known: DeliveryOfJob }) 
       <p className={styles.said} role="status">
         {terms && `Warranty: ${warrantyWords({ terms, inServiceOn }, { decimalMark, sayDay: sayBusinessDay })}.`}
       </p>
+      {(asked !== null || reason !== '') && (
+        <div ref={box} className={styles.why}>
+          <TextField
+            label="Why it leaves all the same"
+            value={reason}
+            onChange={(value) => draft.change({ ...draft.value, reason: value })}
+            refusal={asked}
+          />
+        </div>
+      )}
       <Button type="submit" kind="filled" keyHint="Enter" isPending={write.isPending}>
         Hand it over
       </Button>
@@ -91,7 +108,7 @@ export function DeliverForm({ job, known }: { job: Job; known: DeliveryOfJob }) 
           nothing more is read on it.
         </p>
       )}
-      {about === null && <FailureSentence error={write.error} />}
+      {about === null && asked === null && <FailureSentence error={write.error} />}
     </EnterThrough>
   );
 }

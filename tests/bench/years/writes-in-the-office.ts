@@ -29,11 +29,11 @@ async function handOver({ call, by, today }: Round, jobId: number): Promise<void
   await call('jobs.signOff', { jobId, place: 'in vehicle', note: '', by });
   const to = { deliveredTo: 'Tam Okoro', deliveredOn: today, distance: null, handedOverById: by };
   const terms = { months: 24, distance: null, passes: null };
-  await call('jobs.deliver', { jobId, ...to, warranty: { terms, inServiceOn: null }, by });
+  await call('jobs.deliver', { jobId, ...to, warranty: { terms, inServiceOn: null }, reason: 'they know', by });
   await call('jobs.changeWarranty', { jobId, terms, inServiceOn: today, reason: '', by });
   await call('jobs.correctDelivery', { jobId, ...to, deliveredTo: 'Mrs Okoro', reason: 'she came for it', by });
   await call('jobs.takeBackDelivery', { jobId, reason: 'a leak on the way out', by });
-  await call('jobs.deliver', { jobId, ...to, warranty: { terms, inServiceOn: today }, by });
+  await call('jobs.deliver', { jobId, ...to, warranty: { terms, inServiceOn: today }, reason: 'they know', by });
 }
 
 async function comeBack({ call, turn, by, today, one }: Round): Promise<void> {
