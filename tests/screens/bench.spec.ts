@@ -159,6 +159,28 @@ test('a misread line is replaced with a reason, and the first one is kept', asyn
   ]);
 });
 
+test('a slip is asked about while the hand is there, and any earlier line can be put right', async ({ page, call }) => {
+  await goToFirstSpot(page);
+  await enter(page, '4 27');
+  await expectPrompt(page, 'Spot 2. Turn the drum to 90°.');
+  await enter(page, '4 270');
+  await expect(page.getByText('274.0 thou, where the other spots read 31.0? Enter: it is so.')).toBeVisible();
+  // What is meant is taken as it is.
+  await page.keyboard.press('Enter');
+  await expectPrompt(page, 'Spot 3. Turn the drum to 180°.');
+  await page.keyboard.press('r');
+  await expectPrompt(page, 'What was wrong with 4 270 at spot 2, 90°?');
+  await page.keyboard.press('o');
+  await expectPrompt(page, 'What was wrong with 4 27 at spot 1, mark?');
+  await page.keyboard.press('b');
+  await page.keyboard.press('r');
+  await page.keyboard.press('2');
+  await enter(page, '4 28');
+  await expectPrompt(page, 'Spot 3. Turn the drum to 180°.');
+  const take = await call('readings.latestTake', { jobId: 2, checkId: await forwardOf(call) });
+  expect(take?.evaluation.mean).toBe(31.5 * thou);
+});
+
 test('zeroed again on the pressed plate, the air travel is the whole clearance', async ({ page }) => {
   await goToFirstSpot(page);
   await page.keyboard.press('z');

@@ -27,6 +27,7 @@ import {
   spotsOf,
   spotToRead,
   standingReadings,
+  valuesAtOthers,
   wasRead,
 } from './reading-plan.ts';
 import { SaidBack } from './SaidBack.tsx';
@@ -70,6 +71,7 @@ export function ReadStep({ step, go }: { step: Extract<Step, { at: 'read' }>; go
     method,
     setup,
     isZeroedAgain,
+    others: valuesAtOthers(standing, spot),
     write: async (typed, meaning, heard) => {
       const of = take ?? (plan && (choosesGauge ? { ...plan, gaugeId: choice.gaugeId } : plan));
       if (!of) return;
@@ -181,7 +183,13 @@ export function ReadStep({ step, go }: { step: Extract<Step, { at: 'read' }>; go
           spot={spot}
           spots={begun ? spotsOf(begun, check) : 1}
           reads={reads}
-          why={take?.evaluation.asks.find((ask) => ask.spot === spot)?.why ?? null}
+          why={
+            (spotBack !== null && reads > 0
+              ? 'R puts right what stands here; a line typed now is one more read.'
+              : null) ??
+            take?.evaluation.asks.find((ask) => ask.spot === spot)?.why ??
+            null
+          }
         />
       }
       keys={keys}

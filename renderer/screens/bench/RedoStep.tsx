@@ -10,7 +10,7 @@ import { entryLabel } from './entry-words.ts';
 import { keysWhen } from './keys-when.ts';
 import { ReadsTable } from './ReadsTable.tsx';
 import { useReadingActs } from './reading-acts.ts';
-import { phaseWords, spotName, spotToRead } from './reading-plan.ts';
+import { phaseWords, spotName, spotToRead, standingReadings, valuesAtOthers } from './reading-plan.ts';
 import { SaidBack } from './SaidBack.tsx';
 import { standsWords } from './setup-words.ts';
 import { useBeside } from './use-beside.tsx';
@@ -32,6 +32,7 @@ export function RedoStep({ step, go }: { step: Extract<Step, { at: 'redo' }>; go
     method: take?.method ?? check.method,
     setup: take?.setup ?? null,
     isZeroedAgain,
+    others: take && misread ? valuesAtOthers(standingReadings(take), misread.spot) : [],
     write: async (typed, meaning, heard) => {
       const { readingId } = step;
       const why = reason ?? reasons[0];
@@ -50,6 +51,12 @@ export function RedoStep({ step, go }: { step: Extract<Step, { at: 'redo' }>; go
     },
   });
   if (!take || !misread) return null;
+  const before = standingReadings(take).findLast((reading) => reading.readingId < misread.readingId);
+  const older = keysWhen(before !== undefined, {
+    key: 'O',
+    words: 'The one before it',
+    onPress: () => before && go({ ...step, readingId: before.readingId }),
+  });
   const leave = { key: 'B', words: 'Leave it as it is', onPress: () => go(step.back) };
   const whys: BenchKey[] = reasons.map((words, index) => ({
     key: index === 0 ? 'Enter' : String(index + 1),
@@ -83,7 +90,7 @@ export function RedoStep({ step, go }: { step: Extract<Step, { at: 'redo' }>; go
           )}
         </h1>
       }
-      keys={reason === null ? [...whys, leave] : [...puts, leave]}
+      keys={reason === null ? [...whys, ...older, leave] : [...puts, leave]}
       aside={beside}
     >
       {reason !== null &&

@@ -54,6 +54,11 @@ export function isOfThePackNow(take: Take, pack: PackOfJob | null): boolean {
   return !newest || mockUpRead(take) === newest.number;
 }
 
+/** In nanometres; of what gives no value, nothing. */
+export function valuesAtOthers(standing: readonly Reading[], spot: number): number[] {
+  return standing.flatMap((reading) => (reading.spot === spot || reading.value === null ? [] : [reading.value]));
+}
+
 export function wasRead(takes: readonly Take[]): boolean {
   return takes.some((take) => take.readings.length > 0);
 }

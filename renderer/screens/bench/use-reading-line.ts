@@ -5,6 +5,7 @@ import type { HeardTrace } from '../../../app/indicators/indicators.contract.ts'
 import { lineField } from '../../../app/readings/line-field.ts';
 import type { Reading, Setup } from '../../../app/readings/readings.contract.ts';
 import { parseLine, sayBack, type TypedReading, valueOfReading } from '../../../app/readings/typed-line.ts';
+import { oddReading } from '../../../app/readings/unlikely-reading.ts';
 import { nameVariant } from '../../../app/readings/variant.ts';
 import type { ReadingMethod } from '../../../app/specs/spec-sheet.ts';
 import type { BenchKey } from '../../components/KeyBar.tsx';
@@ -20,6 +21,8 @@ type ReadingLineInput = {
   readonly method: ReadingMethod;
   readonly setup: Setup | null;
   readonly isZeroedAgain: boolean;
+  /** What stands at the other spots, in nanometres: a slip is told by them. */
+  readonly others: readonly number[];
   /** Writes it to the book; what it throws is shown beside the line. */
   readonly write: (typed: string, meaning: Meaning, heard: HeardTrace | null) => Promise<void>;
 };
@@ -44,9 +47,23 @@ export type ReadingLine = {
   };
 };
 
-type Stopped = { readonly draftOf: string; readonly sentence: string; readonly askedAbout: string | null };
+type Stopped = {
+  readonly draftOf: string;
+  readonly sentence: string;
+  /** The line that could mean two things. */
+  readonly askedAbout: string | null;
+  /** The line that was doubted: Enter again means it. */
+  readonly doubted: string | null;
+};
 
-export function useReadingLine({ draftOf, method, setup, isZeroedAgain, write }: ReadingLineInput): ReadingLine {
+export function useReadingLine({
+  draftOf,
+  method,
+  setup,
+  isZeroedAgain,
+  others,
+  write,
+}: ReadingLineInput): ReadingLine {
   const { check, settings } = useAtCheck();
   const draft = useBenchDraft(draftOf, '');
   const [lastStop, setStopped] = useState<Stopped | null>(null);
@@ -54,7 +71,8 @@ export function useReadingLine({ draftOf, method, setup, isZeroedAgain, write }:
   const typed = draft.value;
   // The next line may be typed while the answer to the last one is still being drawn.
   const stopped = lastStop?.draftOf === draftOf ? lastStop : null;
-  const stop = (sentence: string, askedAbout: string | null = null) => setStopped({ draftOf, sentence, askedAbout });
+  const stop = (sentence: string, about: Partial<Pick<Stopped, 'askedAbout' | 'doubted'>> = {}) =>
+    setStopped({ draftOf, sentence, askedAbout: null, doubted: null, ...about });
   const field = { ...lineField(check, method, setup, settings), isZeroedAgain };
   // From the pressed plate, a lone number can only be the whole.
   const plainMeaning: Meaning = method === 'air' && isZeroedAgain ? 'total' : null;
@@ -65,10 +83,13 @@ export function useReadingLine({ draftOf, method, setup, isZeroedAgain, write }:
   const commit = async (meaning: Meaning = plainMeaning, text = typed, heard: HeardTrace | null = null) => {
     if (committing !== null) return;
     const line = parseLine(text, { ...field, meaning });
-    if (!line.ok) return stop(line.refusal.message, line.refusal.code === 'one-number' ? text : null);
+    if (!line.ok) return stop(line.refusal.message, line.refusal.code === 'one-number' ? { askedAbout: text } : {});
     const value = valueOfReading(line.value);
     const variant = check.limits.kind === 'variants' && value !== null ? nameVariant(value, check) : null;
     if (variant && !variant.ok) return stop(variant.refusal.message);
+    const isMeant = heard !== null || stopped?.doubted === text;
+    const odd = value === null || isMeant ? null : oddReading(value, others, check, settings);
+    if (odd !== null) return stop(odd, { doubted: text });
     setCommitting(draftOf);
     setStopped(null);
     try {
