@@ -4,7 +4,7 @@ import { checkKey, lineKey, type RecordedBuild } from './recorded-build.ts';
 import type { ShopWords } from './say-amount.ts';
 import type { Trace, TraceFinding } from './trace.contract.ts';
 import { findingsOfCheck } from './trace-checks.ts';
-import { findingsOfLine } from './trace-lines.ts';
+import { findingsOfLine, unansweredLines } from './trace-lines.ts';
 import { platesUsedAgain, sharedBatches, whoBuiltIt } from './trace-parts.ts';
 
 export type TracedBuild = Pick<Trace, 'findings' | 'looks'>;
@@ -34,6 +34,7 @@ export function traceBuild(build: RecordedBuild, siblings: readonly RecordedBuil
       findingsOfCheck({ build, recorded, siblings: checks.get(checkKey(recorded.check)) ?? [], words }),
     ),
     ...build.lines.flatMap((each) => findingsOfLine(build, each, lines.get(lineKey(each.line)) ?? [])),
+    ...unansweredLines(build, siblings),
     ...platesUsedAgain(build, siblings),
     ...sharedBatches(build, siblings),
     ...whoBuiltIt(build, siblings),

@@ -30,11 +30,37 @@ export function findingsOfLine(
   const standing = counted(base, {
     own,
     others,
-    isNotable: (own === 'off' || own === 'open') && !isHabit,
+    // That nobody answered says something only beside builds where somebody did.
+    isNotable: (own === 'off' || (own === 'open' && others.length >= enoughSiblings)) && !isHabit,
     says: `${line.list}, ${line.words}: ${standingSaid(recorded)}`,
     beside: ({ alike, of }) => `so in ${alike} of ${of} builds`,
   });
   return [standing, ...answerOf(base, recorded, siblings)];
+}
+
+/** One line for all that was not answered, where there are too few siblings to hold each of them beside others. */
+export function unansweredLines(build: RecordedBuild, siblings: readonly RecordedBuild[]): TraceFinding[] {
+  const open = build.lines.filter(({ standing }) => standing === 'open');
+  if (open.length === 0 || siblings.length >= enoughSiblings) return [];
+  const lists = new Set(open.map(({ line }) => line.list)).size;
+  const of = `${open.length} of ${build.lines.length} lines`;
+  const sentence = `${of} of its lists were not answered${lists === 1 ? '' : `, on ${lists} of them`}.`;
+  const opens = { kind: 'lists', jobId: build.jobId } as const;
+  return [
+    {
+      subject: 'Its lists',
+      kind: 'line',
+      sentence,
+      p: null,
+      byChance: 0,
+      isNotable: true,
+      siblings: siblings.length,
+      place: null,
+      telling: null,
+      packName: null,
+      opens,
+    },
+  ];
 }
 
 function standingSaid({ line, answer, standing, reason }: RecordedLine): string {

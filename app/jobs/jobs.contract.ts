@@ -30,6 +30,8 @@ export const standing = z.strictObject({
   max: z.number().nullable(),
   expanded: z.number().nullable(),
   spots: z.int().nonnegative(),
+  /** Spots of it where nothing was read yet; none where somebody said that it is enough. */
+  unreadSpots: z.int().nonnegative(),
   verdict,
   variantName: z.string().nullable(),
   note: line,

@@ -4,10 +4,12 @@ import type { DecimalMark } from './format-amount.ts';
 
 const mostCents = 100_000_000_00;
 
-/** The cents meant by "12.50", "12" or "1,250.00"; refuses more than two decimals, signs and anything else. Exact. */
+/** The cents meant by "12.50", "12", "1,250.00" or, as it is often written, "$12.50"; refuses more than two decimals, signs and anything else. Exact. */
 export function parseMoney(typed: string, decimalMark: DecimalMark): Result<number> {
   const [mark, grouping] = decimalMark === '.' ? ['\\.', ','] : [',', '\\.'];
-  const match = new RegExp(`^(\\d+|\\d{1,3}(?:[ ${grouping}]\\d{3})+)(?:${mark}(\\d{1,2}))?$`).exec(typed.trim());
+  const match = new RegExp(`^(\\d+|\\d{1,3}(?:[ ${grouping}]\\d{3})+)(?:${mark}(\\d{1,2}))?$`).exec(
+    typed.trim().replace(/^\p{Sc}\s*/u, ''),
+  );
   if (!match) {
     return refuse('not-money', `“${typed}” is not an amount of money: type it like 12${decimalMark}50.`);
   }

@@ -1,5 +1,5 @@
 // Amounts of a spec sheet as text and back, exactly: what is written is read again as the very same whole number.
-import { accept, type Result } from '../base/result.ts';
+import { accept, type Result, refuse } from '../base/result.ts';
 import { formatAmount } from '../quantities/format-amount.ts';
 import { type AmountField, parseAmount } from '../quantities/parse-amount.ts';
 import { unitNamed } from '../quantities/units.ts';
@@ -40,6 +40,10 @@ export function parseAmounts(typed: readonly string[], field: AmountField): Resu
   const amounts: number[] = [];
   for (const figures of typed) {
     const amount = parseAmount(unitBehind(figures) === '' ? `${figures} ${unit}`.trim() : figures, field);
+    if (!amount.ok && amount.refusal.code === 'which-unit' && typed.length > 1) {
+      const all = typed.map((each) => `“${each.trim()}”`).join(' and ');
+      return refuse('which-unit', `Are ${all} thou or inches? Type t or in behind the last of them.`);
+    }
     if (!amount.ok) return amount;
     amounts.push(amount.value);
   }

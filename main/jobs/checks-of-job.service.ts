@@ -3,6 +3,7 @@ import { checksWithin } from '../../app/jobs/extent.ts';
 import type { CheckOfJob, Standing } from '../../app/jobs/jobs.contract.ts';
 import type { Take } from '../../app/readings/readings.contract.ts';
 import { standingTake } from '../../app/readings/standing-take.ts';
+import type { SavedCheck } from '../../app/specs/specs.contract.ts';
 import type { Reading } from '../database/tables.ts';
 import { takesOfJob } from '../readings/readings.service.ts';
 import { listChecks } from '../specs/checks-of-sheets.repository.ts';
@@ -26,14 +27,15 @@ export async function checksOfJob(reading: Reading, jobId: number, revisionId: n
           all.filter((take) => take.phase === 'as found'),
           check,
         ),
+        check,
       ),
-      latest: standingOf(latest),
+      latest: standingOf(latest, check),
       override: holds ? { by: override.initials, reason: override.reason, at: override.overridden_at } : null,
     };
   });
 }
 
-function standingOf(take: Take | undefined): Standing | null {
+function standingOf(take: Take | undefined, check: SavedCheck): Standing | null {
   if (!take) return null;
   const { evaluation } = take;
   return {
@@ -46,6 +48,7 @@ function standingOf(take: Take | undefined): Standing | null {
     max: evaluation.max,
     expanded: evaluation.expanded,
     spots: evaluation.spots.length,
+    unreadSpots: unreadSpotsOf(take, check),
     verdict: evaluation.verdict,
     variantName: evaluation.variantName,
     note: take.note,
@@ -54,4 +57,10 @@ function standingOf(take: Take | undefined): Standing | null {
     at: take.startedAt,
     by: take.by,
   };
+}
+
+function unreadSpotsOf(take: Take, check: SavedCheck): number {
+  const hasEnded = take.notes.some(({ what }) => what === 'enough' || what === 'will not hold air');
+  // A quick take reads one spot twice.
+  return hasEnded || take.mode === 'quick' ? 0 : Math.max(0, check.spots - take.evaluation.spots.length);
 }

@@ -34,7 +34,7 @@ export function EnterThrough({ label, onFinish, className, children }: EnterThro
       noValidate
       onKeyDown={goOn}
       // A choice keeps Enter to itself, and so does a line under which something is offered: it is taken from both on its
-      // way down, unless it takes what the arrows have come to.
+      // way down, unless it takes what the arrows have come to, or stands in a box that keeps Enter (data-keeps-enter).
       onKeyDownCapture={(event) => (isRadio(event.target) || isOfferedOnly(event.target)) && goOn(event)}
       onSubmit={(event) => {
         event.preventDefault();
@@ -66,6 +66,9 @@ function isRadio(target: EventTarget): target is HTMLInputElement {
 
 function isOfferedOnly(target: EventTarget): boolean {
   return (
-    target instanceof HTMLInputElement && target.role === 'combobox' && !target.hasAttribute('aria-activedescendant')
+    target instanceof HTMLInputElement &&
+    target.role === 'combobox' &&
+    !target.hasAttribute('aria-activedescendant') &&
+    target.closest('[data-keeps-enter]') === null
   );
 }

@@ -104,6 +104,23 @@ describe('the planted oddity comes first', () => {
     );
   });
 
+  test('what nobody answered is one line while there are too few builds to hold each of them beside', () => {
+    const odd = build(99, {
+      lines: [
+        answered('Forward before the snap ring', 'Frictions', null),
+        answered('Final', 'Fluid', null),
+        answered('Cooler', 'Cooler and lines', { kind: 'chosen', option: 'flushed' }),
+      ],
+    });
+    expect(
+      sentences(
+        odd,
+        builds(7, () => ({ lines: odd.lines })),
+      ),
+    ).toContain('2 of 3 lines of its lists were not answered, on 2 of them.');
+    expect(sentences(odd, []).filter((each) => each.includes('not answered'))).toHaveLength(1);
+  });
+
   test('plates used again, and a batch that came back three times of four', () => {
     const batch = { batchId: 7, partId: 2, name: 'KX3-FR-80, batch L5' };
     const siblings = builds(40, (index) => ({

@@ -213,6 +213,12 @@ describe('typed figures', () => {
     expect(parseTaxRate(typed, '.').ok).toBe(false);
   });
 
+  test('a currency sign in front is no hindrance', () => {
+    expect(parseMoneyOrCredit('$310.00', '.')).toEqual({ ok: true, value: 31_000 });
+    expect(parseMoneyOrCredit('-€ 12,50', ',')).toEqual({ ok: true, value: -1250 });
+    expect(parseMoneyOrCredit('310 $', '.').ok).toBe(false);
+  });
+
   test('a minus sign is a credit', () => {
     expect(parseMoneyOrCredit('-50', '.')).toEqual({ ok: true, value: -5000 });
     expect(parseMoneyOrCredit('−50,25', ',')).toEqual({ ok: true, value: -5025 });

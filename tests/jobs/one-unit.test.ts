@@ -203,6 +203,16 @@ describe('what to swap', () => {
   });
 });
 
+describe('a pack that is read half way round', () => {
+  test('says how many spots are unread, until somebody says that it is enough', async () => {
+    const { call, job } = await kx3OnTheBench();
+    const { takeId } = await readCheck(job, 'Forward clearance', 'as found', ['4 28', '4 28']);
+    expect((await checkOf(job, 'Forward clearance')).latest).toMatchObject({ spots: 2, unreadSpots: 2 });
+    await call('readings.noteAtSpot', { takeId, spot: 2, what: 'enough', by: 1 });
+    expect((await checkOf(job, 'Forward clearance')).latest).toMatchObject({ spots: 2, unreadSpots: 0 });
+  });
+});
+
 describe('a pack that was read again before its plates were typed', () => {
   test('is planned from what it read last, not from the reading that was done over', async () => {
     const { call, job } = await kx3OnTheBench();

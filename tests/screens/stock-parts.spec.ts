@@ -282,3 +282,24 @@ test.describe('on the first day', () => {
     await expect(page.getByRole('textbox', { name: 'Number' })).toBeFocused();
   });
 });
+
+test('the parts of a kit are scanned one after another, and an unknown number stays where it was typed', async ({
+  page,
+  call,
+}) => {
+  const kit = await call('stock.findCode', { code: 'KX3-KIT-M' });
+  if (kit?.kind !== 'part') throw new Error('the demo has no such kit');
+  await page.goto(new URL(`/#/stock/parts/${kit.partId}`, page.url()).href);
+  await page.getByRole('heading', { level: 1, name: 'KX3-KIT-M' }).waitFor();
+  await page.keyboard.press('e');
+  const entry = page.getByRole('combobox', { name: 'A part of it' });
+  await entry.focus();
+  for (const number of ['CP-38', 'XX-99']) {
+    await page.keyboard.type(number);
+    await page.keyboard.press('Enter');
+    await expect(entry).toBeFocused();
+  }
+  await expect(page.getByRole('textbox', { name: 'How many CP-38' })).toHaveValue('1');
+  await expect(page.getByText('No part that may lie in a kit is called XX-99.')).toBeVisible();
+  await expect(entry).toHaveValue('XX-99');
+});

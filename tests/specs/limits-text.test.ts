@@ -104,6 +104,13 @@ describe('what is wrong or could mean two things is asked', () => {
     expect(asked(typed)).toBe(code);
   });
 
+  test('a range as some manuals print it is asked for its unit once, and says where that goes', () => {
+    expect(parseLimits('0.030-0.050', thouField)).toMatchObject({
+      refusal: { message: 'Are “0.030” and “0.050” thou or inches? Type t or in behind the last of them.' },
+    });
+    expect(read('0.030-0.050 in')).toEqual(range(thou(30), thou(50)));
+  });
+
   test('upside down says both limits', () => {
     const limits = parseLimits('30-20', thouField);
     expect(!limits.ok && limits.refusal.message).toBe('The low limit 30.0 is not below the high limit 20.0.');

@@ -37,6 +37,10 @@ export function StandingVerdict({ check, by }: { check: CheckOfJob; by: string |
   const { latest, override } = check;
   if (override) return <Verdict verdict="not judged" words={`stands: ${override.reason}`} />;
   if (!latest) return <Verdict verdict="not read" />;
+  if (latest.unreadSpots > 0) {
+    const words = `${latest.spots} of ${latest.spots + latest.unreadSpots} spots read, go on`;
+    return <Verdict verdict="not judged" words={words} />;
+  }
   if (latest.variantName !== null) return <Verdict verdict="in" words={latest.variantName} />;
   return <Verdict verdict={shownVerdict(latest.verdict, check.quantity)} by={by} />;
 }

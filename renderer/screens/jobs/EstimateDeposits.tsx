@@ -80,6 +80,7 @@ function DepositForm({ jobId, onDone }: { jobId: number; onDone: () => void }) {
         hint="A minus sign in front gives it back."
         value={typed.amount}
         onChange={(amount) => change({ amount })}
+        autoFocus
         refusal={refusalAbout('amount', write.error)}
       />
       <RadioGroup

@@ -82,15 +82,16 @@ export function typedFinding(draft: FindingDraft): FindingTyped | null {
 }
 
 /**
- * What stands in the entries for the next part: condition and decision stay, and of a pack the next slot of the same
- * kind comes up, since a stack is laid out and gone through in order.
+ * What stands in the entries for the next part. A stack is laid out and gone through in order: of a pack the next slot of
+ * the same kind comes up, with the condition and decision of the one before it. For anything else the entries are empty.
  */
 export function nextFinding(written: NewFinding, packs: readonly SavedPack[]): NewFinding {
-  const kept = { ...blankFinding, condition: written.condition, decision: written.decision };
   const pack = packs.find((each) => each.packId === written.packId);
   const index = pack?.slots.findIndex((slot) => slot.slotId === written.slotId) ?? -1;
-  if (!pack || index < 0) return kept;
+  if (!pack || index < 0) return blankFinding;
   const next = pack.slots.findIndex((slot, place) => place > index && slot.kind === pack.slots[index]?.kind);
   const slotId = pack.slots[next]?.slotId;
-  return slotId === undefined ? kept : { ...kept, part: slotName(pack.slots, next), packId: pack.packId, slotId };
+  if (slotId === undefined) return blankFinding;
+  const { condition, decision } = written;
+  return { ...blankFinding, condition, decision, part: slotName(pack.slots, next), packId: pack.packId, slotId };
 }

@@ -4,6 +4,7 @@ import { Button } from '../../components/Button.tsx';
 import { Refusal } from '../../components/Refusal.tsx';
 import { SuggestField } from '../../components/SuggestField.tsx';
 import { TextField } from '../../components/TextField.tsx';
+import { call } from '../../rpc/client.ts';
 import { useFindParts } from '../../rpc/use-find-parts.ts';
 import styles from './EditPartScreen.module.css';
 import type { PartDraft } from './part-draft.ts';
@@ -18,15 +19,32 @@ type KitContentsEntryProps = {
 
 export function KitContentsEntry({ contents, onChange, refusal }: KitContentsEntryProps) {
   const [typed, setTyped] = useState('');
+  const [unknown, setUnknown] = useState('');
   const box = useRef<HTMLDivElement>(null);
   const { parts, suggestions } = useFindParts(typed);
   const found = parts.filter((part) => part.kind !== 'kit' && contents.every(({ partId }) => partId !== part.partId));
+  // Scanned one after another, the next comes before the last is drawn.
+  const newest = useRef(contents);
+  newest.current = contents;
+  const add = ({ partId, number, description }: Omit<Line, 'quantity'>) => {
+    if (newest.current.some((line) => line.partId === partId)) return;
+    newest.current = [...newest.current, { partId, number, description, quantity: '1' }];
+    onChange(newest.current);
+  };
   const take = (partId: number) => {
     const part = found.find((each) => each.partId === partId);
     if (!part) return;
-    const { number, description } = part;
-    onChange([...contents, { partId, number, description, quantity: '1' }]);
+    add(part);
     setTyped('');
+  };
+  /** A scanner is quicker than the list under the entry. */
+  const lookUp = async (code: string) => {
+    setTyped('');
+    const meant = await call('stock.findCode', { code });
+    const part = meant?.kind === 'part' ? await call('stock.getPart', { partId: meant.partId }) : null;
+    if (part !== null && part.kind !== 'kit') return add(part);
+    setUnknown(code);
+    setTyped((now) => (now === '' ? code : now));
   };
   const exact = found.find(({ number }) => number.toLowerCase() === typed.trim().toLowerCase());
   const named = exact ?? (found.length === 1 ? found[0] : undefined);
@@ -57,23 +75,29 @@ export function KitContentsEntry({ contents, onChange, refusal }: KitContentsEnt
       ))}
       <div
         className={styles.find}
-        // Enter names the part; with nothing typed it goes on through the form.
+        // Enter names the part, and the hand stays for the next; with nothing typed it goes on through the form.
+        data-keeps-enter={typed.trim() === '' ? undefined : true}
         onKeyDownCapture={(event) => {
-          if (event.key !== 'Enter' || typed.trim() === '' || !named || isListOpen(event.target)) return;
+          if (event.key !== 'Enter' || typed.trim() === '' || isListOpen(event.target)) return;
           event.preventDefault();
           event.stopPropagation();
-          take(named.partId);
+          if (named) take(named.partId);
+          else void lookUp(typed.trim());
         }}
       >
         <SuggestField
           label="A part of it"
           hint="Type or scan its number, Enter; or a few letters, and choose."
           value={typed}
-          onChange={setTyped}
+          onChange={(text) => {
+            setTyped(text);
+            setUnknown('');
+          }}
           suggestions={suggestions.filter(({ id }) => found.some(({ partId }) => partId === id))}
           onTake={take}
         />
       </div>
+      {unknown !== '' && <Refusal>No part that may lie in a kit is called {unknown}.</Refusal>}
       {refusal && <Refusal>{refusal}</Refusal>}
     </div>
   );
