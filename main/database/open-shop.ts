@@ -1,6 +1,6 @@
 // A shop file, opened: refused if it is not ours or newer, backed up before it is migrated, checked, then lent out
 // one transaction at a time.
-import { existsSync, readFileSync, statSync } from 'node:fs';
+import { closeSync, existsSync, openSync, readSync, statSync } from 'node:fs';
 import type Sqlite from 'better-sqlite3';
 import { type Kysely, sql } from 'kysely';
 import { applicationId, migrations } from '../../migrations/index.ts';
@@ -73,7 +73,7 @@ export function openBeside(file: string, clock: Clock): OpenShop {
 /** The schema number of a shop file, looking without touching. An empty file counts as not there yet. */
 function schemaOf(file: string, newestSchema: number): number {
   if (statSync(file).size === 0) return 0;
-  const header = readFileSync(file).subarray(0, 16).toString('latin1');
+  const header = headerOf(file);
   if (header !== 'SQLite format 3\0') throw new StorageError('foreign', 'This file is not a shop file.');
   const connection = openConnection(file, 'read');
   try {
@@ -90,6 +90,17 @@ function schemaOf(file: string, newestSchema: number): number {
     return schema;
   } finally {
     connection.close();
+  }
+}
+
+/** The first sixteen bytes; the file may hold a hundred megabytes behind them. */
+function headerOf(file: string): string {
+  const handle = openSync(file, 'r');
+  try {
+    const header = Buffer.alloc(16);
+    return header.toString('latin1', 0, readSync(handle, header));
+  } finally {
+    closeSync(handle);
   }
 }
 

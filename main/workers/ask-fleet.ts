@@ -1,12 +1,12 @@
 // Asks a worker about the fleet: one question at a time, a later one ends the one that runs. The worker is kept between
-// questions and goes with the shop file it reads.
+// questions for a while, and goes with the shop file it reads.
 import { Worker } from 'node:worker_threads';
 import type { FleetAnswer, FleetSelection } from '../../app/comebacks/fleet.contract.ts';
 import type { FleetProgress } from '../../app/comebacks/fleet-progress.ts';
 import { Refused } from '../database/errors.ts';
 import type { OpenShop } from '../database/open-shop.ts';
 import type { FromFleetWorker, ToFleetWorker } from './fleet-messages.ts';
-import { resourceLimits } from './resource-limits.ts';
+import { idleUntil_ms, resourceLimits } from './resource-limits.ts';
 
 // From source the worker is a TypeScript file beside this one; in the bundle it stands beside the entries.
 const script = new URL(import.meta.url.endsWith('.ts') ? './fleet.worker.ts' : './fleet.worker.js', import.meta.url);
@@ -23,6 +23,7 @@ export class FleetQuestions {
   readonly #wanted = new Int32Array(new SharedArrayBuffer(4));
   #worker: { readonly thread: Worker; readonly file: string } | null = null;
   #running: Asked | null = null;
+  #leaving: NodeJS.Timeout | undefined;
   #questions = 0;
   #isReckoning = false;
 
@@ -34,6 +35,7 @@ export class FleetQuestions {
   /** Ends the question that runs, and asks this one. */
   ask(shop: Pick<OpenShop, 'file' | 'clock'>, selection: FleetSelection): Promise<FleetAnswer> {
     this.#end(new Refused('overtaken', 'Another question was asked meanwhile.'));
+    clearTimeout(this.#leaving);
     // At once, so that two windows that ask in one moment share one worker.
     const { thread } = this.#worker?.file === shop.file ? this.#worker : this.#startOn(shop.file);
     this.#questions += 1;
@@ -54,6 +56,7 @@ export class FleetQuestions {
 
   /** Ends the worker with whatever it does. Resolves when its connection is closed. */
   async leave(): Promise<void> {
+    clearTimeout(this.#leaving);
     this.#end(new Refused('stopped', 'The shop file was closed.'));
     const worker = this.#worker;
     this.#worker = null;
@@ -109,8 +112,10 @@ export class FleetQuestions {
   #settle(): void {
     this.#running = null;
     this.#isReckoning = false;
-    // An idle worker keeps nobody from leaving.
+    // An idle worker keeps nobody from leaving, and what it remembers is read again soon enough.
     this.#worker?.thread.unref();
+    clearTimeout(this.#leaving);
+    this.#leaving = setTimeout(() => void this.leave(), idleUntil_ms).unref();
     this.#tell({ done: 0, of: 0, isOver: true });
   }
 

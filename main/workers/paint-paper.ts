@@ -3,16 +3,13 @@
 import { Worker } from 'node:worker_threads';
 import type { LabelSheet } from '../../app/papers/labels.ts';
 import type { Paper } from '../../app/papers/paper.ts';
-import { resourceLimits } from './resource-limits.ts';
+import { idleUntil_ms, resourceLimits } from './resource-limits.ts';
 
 // From source the worker is a TypeScript file beside this one; in the bundle it stands beside the entries.
 const script = new URL(
   import.meta.url.endsWith('.ts') ? './paint-paper.worker.ts' : './paint-paper.worker.js',
   import.meta.url,
 );
-
-/** Papers come in bunches; between them, open fonts and known words would hold a hundred megabytes. */
-const idleUntil_ms = 60_000;
 
 export type ToPaint = { readonly order: number; readonly paper: Paper | LabelSheet };
 export type Painted = { readonly order: number } & ({ readonly bytes: Uint8Array } | { readonly failure: Error });
