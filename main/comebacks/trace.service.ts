@@ -28,7 +28,7 @@ import * as repository from './trace.repository.ts';
 /** Siblings before the build, and after it: what a shop did long before and long after says less of it. */
 const mostOnASide = 100;
 /** Reckoned in one go, between which whoever else asks is answered. */
-const buildsAtOnce = 20;
+const buildsAtOnce = 8;
 
 /** Reckons what of the build and its siblings is not on the shelf yet, then holds it beside them. */
 export async function traceComeback(shop: OpenShop, input: { comebackId: number }): Promise<Trace> {
@@ -37,7 +37,7 @@ export async function traceComeback(shop: OpenShop, input: { comebackId: number 
     return repository.notOnShelf(reading, [row.built_job_id, ...siblingIds], reckoning);
   });
   if (missing.length > 0) await reckonBeside(shop, missing);
-  return shop.read((reading) => traceOf(reading, input.comebackId));
+  return shop.readApart((reading) => traceOf(reading, input.comebackId));
 }
 
 /** Over a connection of its own, since who only asks may have the file open for reading; the shelf holds nothing new. */

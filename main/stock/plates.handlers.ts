@@ -33,5 +33,5 @@ export const platesHandlers: Pick<Handlers<'stock'>, keyof typeof loosePlatesCon
   'stock.takeBackMeasured': (desk, input) => desk.shop().write((writing, now) => takeBackMeasured(writing, now, input)),
   'stock.lookOverPlate': (desk, input) => desk.shop().write((writing, now) => lookOverPlate(writing, now, input)),
   'stock.putInCan': (desk, input) => desk.shop().write((writing, now) => putInCan(writing, now, input)),
-  'stock.getReach': (desk, input) => desk.shop().read((reading) => getReach(reading, input)),
+  'stock.getReach': (desk, input) => desk.shop().readApart((reading) => getReach(reading, input)),
 };

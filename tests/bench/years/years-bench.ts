@@ -7,6 +7,7 @@ import { median, milliseconds, printTable, quantile } from '../measure.ts';
 import { startHost, takeBuilt } from './years-host.ts';
 import { inputsFrom, longActs, type ReadMethod, timeReads } from './years-reads.ts';
 import { type Size, shopOf, sizes } from './years-shop.ts';
+import { sayHeldLoop, sayStart } from './years-start.ts';
 import { timeWrites, type WriteMethod } from './years-writes.ts';
 
 const turns = 30;
@@ -55,7 +56,9 @@ async function measure(size: Size): Promise<Measured> {
     console.log(`\n${size.name}: ${rows.map((table) => `${count(table).toLocaleString('en')} ${table}`).join(', ')}`);
     await host.call('backups.makeBackup', {});
     const writes = await timeWrites(host, onlooker, folder, turns);
-    const reads = await timeReads(host, inputsFrom(onlooker, folder), turns);
+    const inputs = inputsFrom(onlooker, folder);
+    await sayHeldLoop(host, inputs);
+    const reads = await timeReads(host, inputs, turns);
     const { now_bytes, most_bytes } = await host.pulse();
     console.log(
       `  Host ${megabytes(now_bytes)} MB now, ${megabytes(most_bytes)} MB at most. Load ${loadavg()
@@ -68,6 +71,7 @@ async function measure(size: Size): Promise<Measured> {
   } finally {
     onlooker.close();
     await host.stop();
+    await sayStart(folder);
     rmSync(folder, { recursive: true, force: true });
   }
 }

@@ -5,7 +5,7 @@ import packageJson from '../../../package.json' with { type: 'json' };
 import { answerOf, type YearsHost } from './years-host.ts';
 
 export type ReadMethod = { [M in MethodName]: Contract[M]['kind'] extends 'read' ? M : never }[MethodName];
-type Inputs = { [M in ReadMethod]: (turn: number) => Input<M> };
+export type Inputs = { [M in ReadMethod]: (turn: number) => Input<M> };
 
 /** Acts that take their time in a worker or write a whole folder; a window says so meanwhile, and they are asked less. */
 export const longActs: Partial<Record<ReadMethod, number>> = {
