@@ -63,7 +63,10 @@ export function summary(facts: BuildReportFacts): Block {
   const measured = out.length + close.length + inside.length;
   const overrides = facts.checks.filter((check) => check.override !== null).length;
   const clauses: string[] = [];
-  if (out.length > 0) clauses.push(`${out.length} of ${measured} measured checks ${isOrAre(out.length)} out`);
+  if (out.length > 0) {
+    const ofAll = measured === 1 ? 'The one measured check' : `${out.length} of ${measured} measured checks`;
+    clauses.push(`${ofAll} ${isOrAre(out.length)} out`);
+  }
   if (close.length > 0) {
     const ofAll = out.length > 0 ? '' : ` of ${measured} measured checks`;
     clauses.push(`${close.length}${ofAll} ${isOrAre(close.length)} too close to call`);

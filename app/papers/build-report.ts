@@ -106,7 +106,7 @@ function closing(facts: BuildReportFacts, warranty: string): readonly Block[] {
       kind: 'closing',
       versions: versions.map((rows) => rows[0] ?? []),
       notes: notes(facts, warranty),
-      signatures: [`Built and signed off, ${facts.builtBy}`, 'Received'],
+      signatures: [`Signature for the build, ${facts.builtBy}`, 'Received'],
     },
     ...further.map((charts): Block => ({ kind: 'charts', charts })),
   ];

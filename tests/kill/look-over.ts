@@ -12,6 +12,10 @@ import { callerOn } from './shop-to-kill.ts';
 const halves: ReadonlyArray<readonly [words: string, query: string]> = [
   ['jobs without intake', 'select count(*) from jobs where job_id not in (select job_id from intakes)'],
   ['jobs in no stage', 'select count(*) from jobs where job_id not in (select job_id from jobs_in_stages)'],
+  [
+    'units handed over whose ticket did not go on',
+    "select count(*) from deliveries join jobs_in_stages using (job_id) join stages using (stage_id) where name not in ('Picked up', 'Closed')",
+  ],
   ['jobs no stage entry tells of', 'select count(*) from jobs where job_id not in (select job_id from stage_entries)'],
   ['takes without figures', 'select count(*) from takes where take_id not in (select take_id from take_figures)'],
   [

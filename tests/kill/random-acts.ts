@@ -154,7 +154,7 @@ const drawn: ReadonlyArray<(look: Look, draw: Draw) => RandomAct | undefined> = 
         by,
         reason: 'they know what is open',
       },
-      { deliveries: 1, warranties: 1 },
+      { deliveries: 1, warranties: 1, stage_entries: 1, needs_passed_over: 1 },
     );
   },
   (look) => {

@@ -158,7 +158,7 @@ describe('the build report of KX3', () => {
   });
 
   test('signs on the first page', () => {
-    expect(shops.pages[0]!.text).toContain('Built and signed off, RA');
+    expect(shops.pages[0]!.text).toContain('Signature for the build, RA');
     expect(shops.pages[0]!.text).toContain('Received');
   });
 });

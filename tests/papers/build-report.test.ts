@@ -44,7 +44,7 @@ describe('the sentence that sums up', () => {
 
   test('an override is counted beside what is out, not instead of it', () => {
     expect(sumUp([{ ...out, override: { by: 'RA', reason: 'x' } }])).toMatchObject({
-      sentence: '1 of 1 measured checks is out.',
+      sentence: 'The one measured check is out.',
       aside: 'Out: Forward. 1 stands as it is by decision of the shop.',
     });
   });
