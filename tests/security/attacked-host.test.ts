@@ -101,3 +101,17 @@ test('no path leads out of the renderer’s folder, not even over a link in it',
   expect(policy).toContain("frame-ancestors 'none'");
   expect(policy).not.toContain('unsafe');
 });
+
+test('who drips a request keeps nobody waiting', async () => {
+  const { send, post, port } = await hostUnderAttack();
+  const dripping = Array.from({ length: 50 }, () => {
+    const socket = connect(Number(port), '127.0.0.1', () =>
+      socket.write('POST /rpc/shop.addPerson HTTP/1.1\r\nhost: '),
+    );
+    return socket.on('error', () => undefined);
+  });
+  await Promise.all(dripping.map((socket) => new Promise((ready) => socket.once('connect', ready))));
+  expect(await send('GET /')).toContain('<title>book</title>');
+  expect(await post('application/json', person)).toContain('"ok":true');
+  for (const socket of dripping) socket.destroy();
+});

@@ -25,7 +25,8 @@ export async function startHost(desk: Desk, rendererFolder: string, port = 0): P
   // Cookies do not tell ports apart, so two books on one machine need two names.
   const cookieName = () => `thoubook-${(server.address() as AddressInfo).port}`;
 
-  const server = createServer((request, response) => {
+  // Who drips its request is hung up on; a browser on this machine needs milliseconds.
+  const server = createServer({ headersTimeout: 10_000, requestTimeout: 30_000 }, (request, response) => {
     answer(request, response).catch((thrown) => {
       const id = desk.logFault('host', thrown);
       if (!response.headersSent) response.writeHead(500, { 'content-type': 'text/plain' });
