@@ -38,6 +38,9 @@ function Places() {
     const cameFrom = shownPath.current;
     shownPath.current = path;
     if (cameFrom === undefined || cameFrom === path) return;
+    // A screen is met at its beginning, or where it already put the hand.
+    main.current?.scrollTo(0, 0);
+    if (main.current?.contains(document.activeElement)) document.activeElement?.scrollIntoView({ block: 'nearest' });
     // A frame later: an entry that asks for the focus after Enter on a link gets it only then.
     const frame = requestAnimationFrame(() => {
       if (document.activeElement === document.body) main.current?.focus();

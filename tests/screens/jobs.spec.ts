@@ -233,3 +233,13 @@ test('nothing for axe to complain of on the ticket and its checks', async ({ pag
   await page.getByRole('button', { name: /^Why ±/ }).click();
   await expectNoAxeComplaints(page);
 });
+
+test('a place is met at its beginning, however far down the one before was left', async ({ page }) => {
+  await page.goto(new URL('/#/jobs/1', page.url()).href);
+  const pan = page.getByRole('link', { name: /^Pan/ });
+  await pan.scrollIntoViewIfNeeded();
+  await expect(page.getByRole('heading', { level: 1 })).not.toBeInViewport();
+  await page.getByRole('navigation', { name: 'Places' }).getByRole('link', { name: 'Bench' }).press('Enter');
+  await expect(page.getByRole('heading', { level: 1, name: /checks are open/ })).toBeInViewport();
+  await expect.poll(() => page.getByRole('main').evaluate((main) => main.scrollTop)).toBe(0);
+});
