@@ -36,12 +36,26 @@ export function studentTTails(t: number, degreesOfFreedom: number): Tails {
   return t < 0 ? { lower: small, upper: 1 - small } : { lower: 1 - small, upper: small };
 }
 
+// A root is looked for by iteration; the takes of a shop lean on the same few figures again and again.
+const known = new Map<string, number>();
+const mostKnown = 10_000;
+
 /**
  * How many standard uncertainties hold the central `probability`: JCGM 100:2008 table G.2, for real degrees of freedom.
  * 0 < probability < 1, degrees of freedom ≥ 0.01, may be infinite. Infinite where it exceeds the range of doubles.
  */
 export function studentTCoverageFactor(probability: number, degreesOfFreedom: number): number {
   if (degreesOfFreedom >= asGoodAsEndless) return normalCoverageFactor(probability);
+  const asked = `${probability} ${degreesOfFreedom}`;
+  const before = known.get(asked);
+  if (before !== undefined) return before;
+  if (known.size >= mostKnown) known.clear();
+  const factor = coverageFactor(probability, degreesOfFreedom);
+  known.set(asked, factor);
+  return factor;
+}
+
+function coverageFactor(probability: number, degreesOfFreedom: number): number {
   return pointWithTails({ lower: probability, upper: 1 - probability }, (t) => {
     const tails = studentTTwoSided(t, degreesOfFreedom);
     if (t < levelUpTo) return { ...tails, slope: tails.lower };

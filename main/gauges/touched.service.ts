@@ -2,7 +2,7 @@
 import { quantityOf } from '../../app/gauges/gauge-kinds.ts';
 import { errorSpan } from '../../app/gauges/judge-check.ts';
 import type { TouchedTake } from '../../app/gauges/touched.contract.ts';
-import { dayIn } from '../../app/jobs/calendar-days.ts';
+import { dayAfter, dayIn } from '../../app/jobs/calendar-days.ts';
 import { found, Refused } from '../database/errors.ts';
 import type { Reading } from '../database/tables.ts';
 import { takesHadTheirGaugeErred } from '../readings/readings.service.ts';
@@ -21,10 +21,9 @@ export async function listTouched(reading: Reading, timeZone: string, { gaugeChe
   const sinceOn = checks.slice(0, at).findLast((each) => each.isWithin)?.checkedOn ?? null;
   const untilOn = checks.slice(at + 1).find((each) => each.isWithin)?.checkedOn ?? null;
   const error = errorSpan(check.points.map((point) => point.error));
-  const rows = (await takesOfGauge(reading, gaugeId)).filter((row) => {
-    const day = dayIn(row.started_at, timeZone);
-    return (sinceOn === null || day >= sinceOn) && (untilOn === null || day <= untilOn);
-  });
+  const rows = (await takesOfGauge(reading, gaugeId)).filter(({ started_at }) =>
+    isWithin(started_at, { sinceOn, untilOn }, timeZone),
+  );
   const takeIds = rows.map((row) => row.take_id);
   const judged = await takesHadTheirGaugeErred(reading, takeIds, [error.low, error.high]);
   const byTake = new Map(judged.map((each) => [each.take.takeId, each]));
@@ -32,6 +31,20 @@ export async function listTouched(reading: Reading, timeZone: string, { gaugeChe
   const { tag, unit } = gauge;
   const quantity = quantityOf(gauge.kind);
   return { gaugeId, tag, quantity, unit, foundOn: check.checkedOn, sinceOn, untilOn, error, takes };
+}
+
+function isWithin(
+  at: string,
+  { sinceOn, untilOn }: { sinceOn: string | null; untilOn: string | null },
+  timeZone: string,
+): boolean {
+  // Asking the zone takes most of the time, and it moves a day by one at most.
+  const day = at.slice(0, 10);
+  const [before, after] = [dayAfter(day, -1), dayAfter(day, 1)];
+  if ((sinceOn !== null && after < sinceOn) || (untilOn !== null && before > untilOn)) return false;
+  if ((sinceOn === null || before >= sinceOn) && (untilOn === null || after <= untilOn)) return true;
+  const here = dayIn(at, timeZone);
+  return (sinceOn === null || here >= sinceOn) && (untilOn === null || here <= untilOn);
 }
 
 function touchedOf(
