@@ -33,9 +33,12 @@ function sumOfUnits(): Sum {
   if (!existsSync(file)) return { passed: 0, failed: 1, skipped: 0 };
   const report = JSON.parse(readFileSync(file, 'utf8'));
   for (const { name, message, assertionResults } of report.testResults as TestFile[]) {
-    if (message) failures.push(`${name}\n${message}`);
+    if (message) failures.push(`failed: ${name}\n${message}`);
     for (const each of assertionResults)
-      if (each.status === 'failed') failures.push(`${name}\n${each.fullName}\n${each.failureMessages.join('\n')}`);
+      if (each.failureMessages.length > 0) {
+        const what = each.status === 'failed' ? 'failed' : 'passed only at the second try';
+        failures.push(`${what}: ${name}\n${each.fullName}\n${each.failureMessages.join('\n')}`);
+      }
   }
   // A file that does not even load holds no test, but has failed all the same.
   const unloaded = report.testResults.filter(
@@ -71,6 +74,6 @@ const total = (of: keyof Sum) => sums.reduce((sum, each) => sum + each[of], 0);
 // Types, format and the build count as one failure each time they fail, so that a red run never prints "0 failed".
 const failed = Math.max(total('failed'), isSound && isBuilt ? 0 : 1);
 // Said again where a reader of the last lines finds it: the screens alone print more than a screenful.
-for (const each of failures) console.log(`\nfailed: ${each.slice(0, 2_000)}`);
+for (const each of failures) console.log(`\n${each.slice(0, 2_000)}`);
 console.log(`\n${total('passed')} passed, ${failed} failed, ${total('skipped')} skipped`);
 process.exit(failed === 0 ? 0 : 1);
