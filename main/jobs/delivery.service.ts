@@ -10,7 +10,7 @@ import { dayHere } from '../ports/clock.ts';
 import { getSettings, personAtWork } from '../shop/shop.service.ts';
 import * as repository from './delivery.repository.ts';
 import { getJobRow } from './jobs.service.ts';
-import { goOnFromHandover } from './stages.service.ts';
+import { goBackToHandover, goOnFromHandover } from './stages.service.ts';
 
 export async function getDelivery(reading: Reading, { jobId }: { jobId: number }) {
   await getJobRow(reading, jobId);
@@ -88,6 +88,7 @@ export async function takeBackDelivery(
     throw new Refused('came-back', sentence);
   }
   await repository.insertTakenBack(writing, { ...input, now });
+  await goBackToHandover(writing, now, { job, by: input.by });
   return {};
 }
 

@@ -72,6 +72,20 @@ export async function goOnFromHandover(
     await goOn(writing, now, { job, stages, fromId, stage, reason, by });
 }
 
+/** Back to the stage that asks for the handover, where the ticket went past it. */
+export async function goBackToHandover(
+  writing: Writing,
+  now: string,
+  { job, by }: { job: JobRow; by: number },
+): Promise<void> {
+  const stages = stagesWithin(await repository.listStages(writing), await extentOf(writing, job.job_id));
+  const { stage_id: fromId } = await currentStage(writing, job.job_id);
+  const at = stages.findIndex((each) => each.stageId === fromId);
+  const asks = stages.findIndex(({ needs }) => needs.includes('delivery recorded'));
+  const stage = stages[asks];
+  if (stage && at > asks) await repository.enterStage(writing, { jobId: job.job_id, stageId: stage.stageId, by, now });
+}
+
 async function goOn(
   writing: Writing,
   now: string,

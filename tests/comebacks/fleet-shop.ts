@@ -44,13 +44,16 @@ export async function shopWithBuilds(builds: readonly BuildToMake[]) {
       .pluck()
       .get(...given) as number;
   const revision_id = idOf('select max(revision_id) from revisions');
+  const closed = file.prepare('select stage_id from stages where is_closed = 1').pluck().get();
   const customer_id = insert('customers', { name: 'Tam Okoro', phone: '', email: '', note: '' });
   let number = 0;
   const openJob = (unit_id: number, day: string, distance?: number) => {
     number += 1;
     const on = distance === undefined ? {} : { distance_amount: distance, distance_unit: 'miles' };
     const opened = { opened_at: `${day}T12:00:00.000Z`, opened_by: 1 };
-    return insert('jobs', { number, customer_id, unit_id, revision_id, case_tag: '', ...on, ...opened });
+    const job_id = insert('jobs', { number, customer_id, unit_id, revision_id, case_tag: '', ...on, ...opened });
+    insert('stage_entries', { job_id, stage_id: closed, entered_at: opened.opened_at, entered_by: 1 });
+    return job_id;
   };
   const make = (build: BuildToMake) => {
     const day = build.deliveredOn;

@@ -165,6 +165,13 @@ test('a ticket is picked up by the delivery, and without it only with a reason',
   expect(await stageOf(call, jobId)).toBe('Picked up');
 });
 
+test('a delivery that is taken back brings the ticket back to where it waits for one', async () => {
+  const { call, jobId, deliver, by } = await shopWithJob();
+  await deliver();
+  await call('jobs.takeBackDelivery', { jobId, reason: 'leaked in the yard', by });
+  expect(await stageOf(call, jobId)).toBe('Ready');
+});
+
 test('a unit leaves unfinished only with a reason, which stays beside what was missing', async () => {
   const { call, refusal, jobId, handover } = await shopWithJob();
   const warranty = { terms: usual, inServiceOn: null };

@@ -3,8 +3,10 @@ import type { AmountWords } from '../../../app/charts/amounts.ts';
 import type { LengthUnit } from '../../../app/quantities/units.ts';
 import type { OutlineLine, Plate, PlateInFull } from '../../../app/stock/plates.contract.ts';
 
-/** The word beside the square: "free", "in 214", "dished". */
+/** The word beside the square: "free", "in 214", "again", "dished". */
 export function stateWords({ state, where, why }: Pick<Plate, 'state' | 'where' | 'why'>): string {
+  // To be read again; two words do not fit beside the square in a narrow column.
+  if (state === 'read again') return 'again';
   if (state === 'in a unit') return where === null ? 'in a unit' : `in ${where.jobNumber}`;
   // The first of what is wrong is enough beside the square; the plate itself says it all.
   return state === 'do not use' && why !== '' ? why.replace(/,.*| by .*/, '') : state;
