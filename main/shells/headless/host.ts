@@ -16,8 +16,14 @@ export type Host = {
 
 const largestCall_bytes = 4_000_000;
 
-/** Serves `rendererFolder` and the contract on 127.0.0.1, to whoever comes with the one-time address. */
-export async function startHost(desk: Desk, rendererFolder: string, port = 0): Promise<Host> {
+/** How long a request may take to come in; a browser on this machine needs milliseconds. */
+const usualPatience = { headersTimeout: 10_000, requestTimeout: 30_000, connectionsCheckingInterval: 1000 };
+
+/**
+ * Serves `rendererFolder` and the contract on 127.0.0.1, to whoever comes with the one-time address; who drips a request is
+ * hung up on.
+ */
+export async function startHost(desk: Desk, rendererFolder: string, port = 0, patience = usualPatience): Promise<Host> {
   const cookie = randomBytes(32).toString('hex');
   let token: string | undefined = randomBytes(32).toString('hex');
   const address = () => `127.0.0.1:${(server.address() as AddressInfo).port}`;
@@ -25,9 +31,10 @@ export async function startHost(desk: Desk, rendererFolder: string, port = 0): P
   // Cookies do not tell ports apart, so two books on one machine need two names.
   const cookieName = () => `thoubook-${(server.address() as AddressInfo).port}`;
 
-  // Who drips its request is hung up on; a browser on this machine needs milliseconds.
-  const server = createServer({ headersTimeout: 10_000, requestTimeout: 30_000 }, (request, response) => {
+  const server = createServer(patience, (request, response) => {
     answer(request, response).catch((thrown) => {
+      // Who left in the middle of a request, or was hung up on, is no fault, and nobody hears an answer.
+      if (request.destroyed && !request.complete) return;
       const id = desk.logFault('host', thrown);
       if (!response.headersSent) response.writeHead(500, { 'content-type': 'text/plain' });
       response.end(`fault ${id}`);
